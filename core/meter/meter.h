@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/calendar/date.h"
+#include "core/units/measure.h"
+
+#include <chrono>
+#include <optional>
+#include <string>
+
+/// A meter and what was read from it. Values stay in the register's own unit, as read.
+namespace evenfall::meter {
+
+struct Meter {
+    std::string code;
+    std::string site;
+    units::NamedUnit<units::Volume> unit;  ///< of one count of the register
+    double multiplier = 1.0;               ///< volume = register difference x multiplier x unit
+    std::optional<int> digits;             ///< of the register, for rollover
+    std::string parent;                    ///< code of the meter upstream, if any
+    std::optional<calendar::Date> installed;
+    std::optional<calendar::Date> removed;
+};
+
+enum class ReadingKind : int { measured = 1, estimated = 2, corrected = 3 };  ///< stored: frozen
+
+/// Either a register value at an instant (span zero) or the volume that passed in the
+/// `span` that ends at `at`.
+struct Reading {
+    calendar::Instant at;
+    std::chrono::seconds span{0};
+    double value = 0.0;  ///< register counts, in the meter's unit, before the multiplier
+    ReadingKind kind = ReadingKind::measured;
+    bool operator==(const Reading&) const = default;
+};
+
+}  // namespace evenfall::meter
