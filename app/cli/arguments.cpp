@@ -1,0 +1,261 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The only file that includes CLI11: it is slow to compile.
+#include "app/cli/arguments.h"
+
+#include "core/input_error.h"
+
+#include <CLI/CLI.hpp>
+#include <functional>
+#include <memory>
+#include <sstream>
+#include <utility>
+
+namespace evenfall::cli {
+namespace {
+
+using Result = std::optional<Invocation>;
+
+/// Reads a quantity with its unit into `target`; the unit is part of the text.
+template <class Q, class Target>
+CLI::Option* add_measure(CLI::App* cmd, const std::string& name, Target& target,
+                         const std::string& help) {
+    return cmd
+        ->add_option_function<std::string>(
+            name,
+            [&target, name](const std::string& text) {
+                try {
+                    target = units::parse_measure<Q>(text);
+                } catch (const InputError& e) {
+                    throw CLI::ValidationError(name, e.what());
+                }
+            },
+            help)
+        ->type_name("QUANTITY");
+}
+
+template <class Target>
+CLI::Option* add_month(CLI::App* cmd, const std::string& name, Target& target,
+                       const std::string& help) {
+    return cmd
+        ->add_option_function<std::string>(
+            name,
+            [&target, name](const std::string& text) {
+                const auto month = calendar::parse_month(text);
+                if (!month) throw CLI::ValidationError(name, "expected a month such as 2024-07");
+                target = *month;
+            },
+            help)
+        ->type_name("YYYY-MM");
+}
+
+CLI::Option* add_number(CLI::App* cmd, const std::string& name, double& target,
+                        const std::string& help) {
+    return cmd
+        ->add_option_function<std::string>(
+            name,
+            [&target, name](const std::string& text) {
+                const auto value = units::parse_number(text);
+                if (!value) throw CLI::ValidationError(name, "expected a number");
+                target = *value;
+            },
+            help)
+        ->type_name("NUMBER");
+}
+
+void add_book(CLI::App* cmd, std::string& book) {
+    cmd->add_option("book", book, "The record book, a file ending in .evenfall")->required();
+}
+
+void add_json(CLI::App* cmd, bool& json) {
+    cmd->add_flag("--json", json, "Print one JSON object and nothing else");
+}
+
+void add_rules(CLI::App* cmd, std::string& program, std::string& rain) {
+    cmd->add_option("--program", program,
+                    "Budget rules: the name of a program that comes with Evenfall, or a JSON file")
+        ->capture_default_str();
+    cmd->add_option("--rain", rain, "Effective rain: nrcs, none, share:F (such as share:0.25) or balance")
+        ->capture_default_str();
+}
+
+CLI::Option* add_quarter_rule(CLI::App* cmd, std::string& rule) {
+    return cmd
+        ->add_option("--quarter-rule", rule,
+                     "Which cans are the low quarter when their number is no multiple of four")
+        ->check(CLI::IsMember({"whole-cans", "nearest", "round-up", "part-can"}))
+        ->capture_default_str();
+}
+
+/// Makes the options of one command; its callback hands the filled record over.
+template <class Options>
+std::pair<CLI::App*, Options*> add_command(CLI::App& app, Result& result, const std::string& name,
+                                           const std::string& help) {
+    auto options = std::make_shared<Options>();
+    CLI::App* cmd = app.add_subcommand(name, help);
+    cmd->callback([options, &result] { result = *options; });
+    return {cmd, options.get()};
+}
+
+void add_demo(CLI::App& app, Result& result) {
+    auto [cmd, o] = add_command<DemoOptions>(
+        app, result, "demo", "Invent two organisations, build their book and write every report");
+    cmd->add_option("--out", o->out, "Folder to write to; made when missing")->required();
+    cmd->add_option("--format", o->formats, "xlsx, pdf, csv, separated by commas")
+        ->delimiter(',')->check(CLI::IsMember({"xlsx", "pdf", "csv"}));
+    add_json(cmd, o->json);
+}
+
+void add_new(CLI::App& app, Result& result) {
+    auto [cmd, o] = add_command<NewOptions>(app, result, "new", "Make an empty record book");
+    add_book(cmd, o->book);
+}
+
+void add_import(CLI::App& app, Result& result) {
+    auto [cmd, o] = add_command<ImportOptions>(
+        app, result, "import", "Add records from files; all of them or, on any error, none");
+    add_book(cmd, o->book);
+    cmd->add_option("files", o->files, "Tables to read, in this order")->required();
+    cmd->add_option("--as", o->kind, "Kind of table, when its header leaves a doubt");
+    cmd->add_option("--map", o->map, "JSON file that names columns, units and date order");
+    cmd->add_option("--rejects", o->rejects, "Write refused rows with their reasons to this file");
+    cmd->add_flag("--dry-run", o->dry_run, "Say what would happen and change nothing");
+    cmd->add_flag("--accept-rest", o->accept_rest, "Store the good rows though some are refused");
+    cmd->add_option("--conflicts", o->conflicts,
+                    "A stored value that the file contradicts: refuse, keep or replace; both stay in the journal")
+        ->check(CLI::IsMember({"refuse", "keep", "replace"}))->capture_default_str();
+    cmd->add_option("--by", o->who, "Who does this, for the journal");
+    add_json(cmd, o->json);
+}
+
+void add_uniformity(CLI::App& app, Result& result) {
+    auto [cmd, o] = add_command<UniformityOptions>(
+        app, result, "uniformity", "Work out one catch test from a table of catches; needs no book");
+    cmd->add_option("catches", o->file, "CSV table of catches")->required();
+    add_measure<units::Area>(cmd, "--throat-area", o->throat_area, "Opening of a can, such as 16.61in2");
+    add_measure<units::Duration>(cmd, "--minutes", o->minutes, "Run time of the test, such as 20min");
+    cmd->add_option("--layout", o->layout, "How the cans stood; told from the columns when left out")
+        ->check(CLI::IsMember({"grid", "pivot", "traveller", "irregular"}));
+    add_measure<units::Length>(cmd, "--lane-spacing", o->lane_spacing, "Traveller: distance between lanes");
+    cmd->add_flag("--opposite-pulls", o->opposite_pulls, "Traveller: neighbouring lanes are pulled the other way");
+    add_quarter_rule(cmd, o->quarter_rule);
+    cmd->add_option("--test", o->test, "Which test, when the table holds several");
+    add_json(cmd, o->json);
+}
+
+void add_reference_et(CLI::App& app, Result& result) {
+    auto [cmd, o] = add_command<ReferenceEtOptions>(
+        app, result, "reference-et", "Reference evapotranspiration from a weather table; needs no book");
+    cmd->add_option("weather", o->file, "CSV table of weather")->required();
+    add_number(cmd, "--latitude", o->latitude, "Degrees north")->required();
+    add_measure<units::Length>(cmd, "--elevation", o->elevation, "Above sea level, such as 1208.5m")->required();
+    add_measure<units::Length>(cmd, "--wind-height", o->wind_height, "Of the anemometer; 2 m when left out");
+    cmd->add_option("--surface", o->surface, "Reference surface")
+        ->check(CLI::IsMember({"short", "tall"}))->capture_default_str();
+    add_json(cmd, o->json);
+}
+
+void add_effective_rain(CLI::App& app, Result& result) {
+    auto [cmd, o] = add_command<EffectiveRainOptions>(
+        app, result, "effective-rain", "Rain of a month that the roots can use, NRCS monthly form");
+    add_measure<units::Depth>(cmd, "--rain", o->rain, "Rain of the month, such as 2.0in")->required();
+    add_measure<units::Depth>(cmd, "--crop-et", o->crop_et, "Crop evapotranspiration of the month")->required();
+    add_measure<units::Depth>(cmd, "--depletion", o->depletion, "Usable soil water storage; 3 in when left out");
+    add_json(cmd, o->json);
+}
+
+void add_overlap(CLI::App& app, Result& result) {
+    auto [cmd, o] = add_command<OverlapOptions>(
+        app, result, "overlap", "Predict how evenly a design plan applies water");
+    cmd->add_option("plan", o->file, "Plan file, JSON")->required();
+    add_json(cmd, o->json);
+}
+
+void add_season(CLI::App& app, Result& result) {
+    auto [cmd, o] = add_command<SeasonOptions>(
+        app, result, "season", "Use, budget and waste of one site, month by month");
+    add_book(cmd, o->book);
+    cmd->add_option("--site", o->site, "Code of the site")->required();
+    cmd->add_option("--area", o->area, "Only this area");
+    add_month(cmd, "--from", o->from, "First month")->required();
+    add_month(cmd, "--to", o->to, "Last month")->required();
+    add_rules(cmd, o->program, o->rain);
+    add_quarter_rule(cmd, o->quarter_rule);
+    add_json(cmd, o->json);
+}
+
+void add_portfolio(CLI::App& app, Result& result) {
+    auto [cmd, o] = add_command<PortfolioOptions>(app, result, "portfolio", "Every site of a book, ranked");
+    add_book(cmd, o->book);
+    add_month(cmd, "--from", o->from, "First month")->required();
+    add_month(cmd, "--to", o->to, "Last month")->required();
+    add_rules(cmd, o->program, o->rain);
+    cmd->add_option("--order", o->order, "What to rank by")
+        ->check(CLI::IsMember({"over-budget", "per-acre", "money"}))->capture_default_str();
+    add_json(cmd, o->json);
+}
+
+void add_report(CLI::App& app, Result& result) {
+    auto [cmd, o] = add_command<ReportOptions>(app, result, "report", "Write a report as xlsx, PDF or CSV");
+    add_book(cmd, o->book);
+    cmd->add_option("kind", o->kind, "Which report")
+        ->required()->check(CLI::IsMember({"audit", "season", "portfolio", "plan", "review"}));
+    cmd->add_option("--site", o->site, "Code of the site");
+    cmd->add_option("--area", o->area, "Only this area");
+    cmd->add_option("--test", o->test, "Code of the catch test");
+    cmd->add_option("--plan", o->plan, "Code of the plan, or a plan file");
+    add_month(cmd, "--from", o->from, "First month");
+    add_month(cmd, "--to", o->to, "Last month");
+    add_rules(cmd, o->program, o->rain);
+    add_quarter_rule(cmd, o->quarter_rule);
+    cmd->add_option("--format", o->formats, "xlsx, pdf, csv, separated by commas")
+        ->delimiter(',')->check(CLI::IsMember({"xlsx", "pdf", "csv"}));
+    cmd->add_option("--paper", o->paper, "Paper of the PDF")
+        ->check(CLI::IsMember({"letter", "a4"}))->capture_default_str();
+    cmd->add_option("--units", o->system, "Units shown")
+        ->check(CLI::IsMember({"us", "metric"}))->capture_default_str();
+    cmd->add_option("--out", o->out, "Folder to write to")->capture_default_str();
+    add_json(cmd, o->json);
+}
+
+void add_check(CLI::App& app, Result& result) {
+    auto [cmd, o] = add_command<CheckOptions>(
+        app, result, "check", "Look a book over: integrity, gaps, impossible values");
+    add_book(cmd, o->book);
+    add_json(cmd, o->json);
+}
+
+}  // namespace
+
+std::variant<Invocation, Stop> parse_arguments(int argc, const char* const* argv) {
+    Result result;
+    CLI::App app{"Evenfall: record book and calculator for the water on large turf", "evenfall"};
+    app.set_version_flag("--version", "evenfall " EVENFALL_VERSION);
+    app.require_subcommand(1);
+    app.get_formatter()->column_width(34);
+    app.footer(
+        "Quantities carry their unit: 16.61in2, 107cm2, 1208.5m, 20min, 2.0in.\n"
+        "Exit status: 0 done; 1 the answer is no; 2 bad arguments; 3 bad input, nothing changed;\n"
+        "4 the book cannot be used. \"evenfall COMMAND --help\" explains one command.");
+    add_demo(app, result);
+    add_new(app, result);
+    add_import(app, result);
+    add_uniformity(app, result);
+    add_reference_et(app, result);
+    add_effective_rain(app, result);
+    add_overlap(app, result);
+    add_season(app, result);
+    add_portfolio(app, result);
+    add_report(app, result);
+    add_check(app, result);
+    try {
+        app.parse(argc, argv);
+    } catch (const CLI::ParseError& e) {
+        std::ostringstream out;
+        std::ostringstream err;
+        const int status = app.exit(e, out, err);
+        return status == 0 ? Stop{0, out.str()} : Stop{2, out.str() + err.str()};
+    }
+    return *std::move(result);
+}
+
+}  // namespace evenfall::cli

@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/calendar/date.h"
+#include "core/units/measure.h"
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+/// What was asked for on the command line, one record per command. Filled by arguments.cpp, the
+/// only file that knows how options are spelled; carried out by <command>_command.cpp.
+namespace evenfall::cli {
+
+struct DemoOptions {
+    std::string out;
+    std::vector<std::string> formats{"xlsx", "pdf", "csv"};
+    bool json = false;
+};
+
+struct NewOptions {
+    std::string book;
+};
+
+struct ImportOptions {
+    std::string book;
+    std::vector<std::string> files;
+    std::string kind;     ///< empty: told from the header
+    std::string map;      ///< file of a column map; empty: none
+    std::string rejects;  ///< file to write refused rows to; empty: none
+    bool dry_run = false;
+    bool accept_rest = false;  ///< store the good rows though some were refused
+    std::string conflicts = "refuse";  ///< refuse, keep (what is stored) or replace (by the file)
+    std::string who;
+    bool json = false;
+};
+
+struct UniformityOptions {
+    std::string file;
+    std::optional<units::Typed<units::Area>> throat_area;
+    std::optional<units::Typed<units::Duration>> minutes;
+    std::string layout;  ///< empty: told from the columns
+    std::optional<units::Typed<units::Length>> lane_spacing;
+    bool opposite_pulls = false;
+    std::string quarter_rule = "whole-cans";
+    std::string test;  ///< which test, when the file holds several
+    bool json = false;
+};
+
+struct ReferenceEtOptions {
+    std::string file;
+    double latitude = 0.0;
+    units::Typed<units::Length> elevation;
+    std::optional<units::Typed<units::Length>> wind_height;
+    std::string surface = "short";
+    bool json = false;
+};
+
+struct EffectiveRainOptions {
+    units::Typed<units::Depth> rain;
+    units::Typed<units::Depth> crop_et;
+    std::optional<units::Typed<units::Depth>> depletion;
+    bool json = false;
+};
+
+struct OverlapOptions {
+    std::string file;
+    bool json = false;
+};
+
+struct SeasonOptions {
+    std::string book;
+    std::string site;
+    std::string area;  ///< empty: the whole site
+    calendar::Month from{};
+    calendar::Month to{};
+    std::string program = "general";
+    std::string rain = "nrcs";  ///< nrcs, none, share:F or balance
+    std::string quarter_rule = "whole-cans";
+    bool json = false;
+};
+
+struct PortfolioOptions {
+    std::string book;
+    calendar::Month from{};
+    calendar::Month to{};
+    std::string program = "general";
+    std::string rain = "nrcs";
+    std::string order = "over-budget";
+    bool json = false;
+};
+
+struct ReportOptions {
+    std::string book;
+    std::string kind;  ///< audit, season, portfolio, plan or review
+    std::string site;
+    std::string area;
+    std::string test;
+    std::string plan;
+    std::optional<calendar::Month> from;
+    std::optional<calendar::Month> to;
+    std::string program = "general";
+    std::string rain = "nrcs";
+    std::string quarter_rule = "whole-cans";
+    std::vector<std::string> formats{"xlsx", "pdf"};
+    std::string paper = "letter";
+    std::string system = "us";  ///< us or metric
+    std::string out = ".";
+    bool json = false;
+};
+
+struct CheckOptions {
+    std::string book;
+    bool json = false;
+};
+
+using Invocation =
+    std::variant<DemoOptions, NewOptions, ImportOptions, UniformityOptions, ReferenceEtOptions,
+                 EffectiveRainOptions, OverlapOptions, SeasonOptions, PortfolioOptions,
+                 ReportOptions, CheckOptions>;
+
+}  // namespace evenfall::cli

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Commands that are not written yet. Take a function out of here when its file is added.
+#include "app/cli/command.h"
+
+#include <stdexcept>
+
+namespace evenfall::cli {
+namespace {
+[[noreturn]] int missing() { throw std::logic_error("this command is not part of this build"); }
+}  // namespace
+
+int run(const DemoOptions&, Streams&) { missing(); }
+int run(const NewOptions&, Streams&) { missing(); }
+int run(const ImportOptions&, Streams&) { missing(); }
+int run(const UniformityOptions&, Streams&) { missing(); }
+int run(const ReferenceEtOptions&, Streams&) { missing(); }
+int run(const EffectiveRainOptions&, Streams&) { missing(); }
+int run(const OverlapOptions&, Streams&) { missing(); }
+int run(const SeasonOptions&, Streams&) { missing(); }
+int run(const PortfolioOptions&, Streams&) { missing(); }
+int run(const ReportOptions&, Streams&) { missing(); }
+int run(const CheckOptions&, Streams&) { missing(); }
+
+}  // namespace evenfall::cli
