@@ -20,6 +20,8 @@ struct Meter {
     std::string parent;                    ///< code of the meter upstream, if any
     std::optional<calendar::Date> installed;
     std::optional<calendar::Date> removed;
+    std::string replaces;                  ///< code of the meter that stood here before, if any;
+                                           ///< an area names either, and gets the use of both
 };
 
 enum class ReadingKind : int { measured = 1, estimated = 2, corrected = 3 };  ///< stored: frozen

@@ -46,6 +46,7 @@ CREATE TABLE meter (
     parent     INTEGER REFERENCES meter(id),
     installed  TEXT,
     removed    TEXT,
+    replaces   INTEGER REFERENCES meter(id),
     import     INTEGER REFERENCES import(id)
 ) STRICT;
 
