@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "reports/content/report.h"
+
+namespace evenfall::reports {
+
+bool Field::operator==(const Field& o) const {
+    if (x0 != o.x0 || y0 != o.y0 || dx != o.dx || dy != o.dy || columns != o.columns ||
+        rows != o.rows || method != o.method || values.size() != o.values.size()) {
+        return false;
+    }
+    for (std::size_t i = 0; i < values.size(); ++i) {
+        const bool both_outside = values[i] != values[i] && o.values[i] != o.values[i];
+        if (!both_outside && values[i] != o.values[i]) return false;
+    }
+    return true;
+}
+
+std::vector<const Table*> Report::tables() const {
+    std::vector<const Table*> out;
+    if (!answer.figures.rows.empty()) out.push_back(&answer.figures);
+    for (const Section& section : sections) {
+        for (const Block& block : section.blocks) {
+            if (const auto* table = std::get_if<Table>(&block)) out.push_back(table);
+        }
+    }
+    return out;
+}
+
+const Table* Report::find_table(std::string_view key) const {
+    for (const Table* table : tables()) {
+        if (table->key == key) return table;
+    }
+    return nullptr;
+}
+
+}  // namespace evenfall::reports
