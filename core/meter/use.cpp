@@ -330,6 +330,42 @@ std::vector<VolumeInterval> spread_by_weight(std::span<const VolumeInterval> int
     return out;
 }
 
+std::vector<std::size_t> meters_in_turn(std::span<const Meter> meters, std::string_view code) {
+    const auto find = [&](auto&& wanted) -> std::optional<std::size_t> {
+        for (std::size_t i = 0; i < meters.size(); ++i) {
+            if (wanted(meters[i])) return i;
+        }
+        return std::nullopt;
+    };
+    auto at = find([&](const Meter& m) { return m.code == code; });
+    if (!at) return {};
+    std::vector<std::size_t> chain{*at};
+    const auto is_new = [&](std::size_t i) {  // a circle in the records must not hang us
+        return std::find(chain.begin(), chain.end(), i) == chain.end();
+    };
+    while (!meters[chain.front()].replaces.empty()) {
+        at = find([&](const Meter& m) { return m.code == meters[chain.front()].replaces; });
+        if (!at || !is_new(*at)) break;
+        chain.insert(chain.begin(), *at);
+    }
+    while (true) {
+        at = find([&](const Meter& m) { return m.replaces == meters[chain.back()].code; });
+        if (!at || !is_new(*at)) break;
+        chain.push_back(*at);
+    }
+    return chain;
+}
+
+std::vector<VolumeInterval> records_in_turn(std::span<const MeterRecord> records) {
+    std::vector<VolumeInterval> all;
+    for (const MeterRecord& r : records) {
+        all.insert(all.end(), r.intervals.begin(), r.intervals.end());
+    }
+    std::vector<RecordProblem> cut;  // two meters side by side for a while: no finding of its own
+    separate(all, cut);
+    return all;
+}
+
 std::vector<MonthUnaccounted> unaccounted(std::span<const MonthUse> master,
                                           std::span<const std::vector<MonthUse>> submeters) {
     std::vector<MonthUnaccounted> months;

@@ -134,6 +134,14 @@ std::vector<DayUse> daily_use(std::span<const VolumeInterval> intervals,
                               const calendar::TimeZone& zone, calendar::Date from,
                               calendar::Date to);
 
+/// The meters that stood at one place after one another (`Meter::replaces`), oldest first, as
+/// indexes into `meters`, whichever of them `code` names; empty when the code is unknown.
+std::vector<std::size_t> meters_in_turn(std::span<const Meter> meters, std::string_view code);
+
+/// The records of meters that stood at one place after one another as one: in order of time, and
+/// where two overlap the later one is cut.
+std::vector<VolumeInterval> records_in_turn(std::span<const MeterRecord> records);
+
 /// A master meter against the meters below it, month by month.
 struct MonthUnaccounted {
     calendar::Month month;
