@@ -111,13 +111,13 @@ CREATE TABLE weather_day (
     PRIMARY KEY (station, date, revision)
 ) STRICT, WITHOUT ROWID;
 
--- layout: 1 grid, 2 pivot, 3 traveller, 4 irregular. catch_unit: 1 mL, 2 mm, 3 in.
+-- layout: 1 grid, 2 pivot, 3 traveller, 4 irregular, 5 lateral. catch_unit: 1 mL, 2 mm, 3 in.
 CREATE TABLE catch_test (
     id                INTEGER PRIMARY KEY,
     code              TEXT NOT NULL UNIQUE CHECK (code <> ''),
     area              INTEGER NOT NULL REFERENCES area(id),
     date              TEXT NOT NULL,
-    layout            INTEGER NOT NULL CHECK (layout IN (1, 2, 3, 4)),
+    layout            INTEGER NOT NULL CHECK (layout IN (1, 2, 3, 4, 5)),
     throat_area       REAL, throat_area_unit TEXT,
     minutes           REAL CHECK (minutes > 0),
     wind              REAL, wind_unit TEXT,
