@@ -7,9 +7,21 @@
 #include <chrono>
 #include <optional>
 #include <string>
+#include <vector>
 
 /// A meter and what was read from it. Values stay in the register's own unit, as read.
 namespace evenfall::meter {
+
+/// A register taken out and another put in its place, with what both showed at that moment.
+/// A field that is empty stays as it was.
+struct Exchange {
+    calendar::Instant at;
+    double final_value = 0.0;  ///< of the old register
+    double first_value = 0.0;  ///< of the new one
+    std::optional<units::NamedUnit<units::Volume>> unit{};  ///< of the new register
+    std::optional<double> multiplier{};
+    std::optional<int> digits{};
+};
 
 struct Meter {
     std::string code;
@@ -22,6 +34,11 @@ struct Meter {
     std::optional<calendar::Date> removed;
     std::string replaces;                  ///< code of the meter that stood here before, if any;
                                            ///< an area names either, and gets the use of both
+    std::vector<Exchange> exchanges{};     ///< in order of time
+    /// Where there is no meter but an hour counter on a pump: the register counts hours, and the
+    /// volume is hours x this flow. `unit` is then without meaning.
+    std::optional<units::Typed<units::Flow>> rated_flow{};
+    std::optional<units::Typed<units::Length>> size{};  ///< nominal size of the meter's bore
 };
 
 enum class ReadingKind : int { measured = 1, estimated = 2, corrected = 3 };  ///< stored: frozen

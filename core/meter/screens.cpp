@@ -1,0 +1,364 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/meter/screens.h"
+
+#include "core/meter/screen_text.h"
+#include "core/reference/table.h"
+
+#include <algorithm>
+#include <cmath>
+#include <iterator>
+
+namespace evenfall::meter {
+namespace {
+
+using calendar::Date;
+using calendar::Instant;
+using std::chrono::days;
+using units::Volume;
+
+std::optional<std::pair<Date, Date>> span_of(const ScreenInput& in) {
+    if (in.record.intervals.empty()) return std::nullopt;
+    return std::pair(in.zone.day_of(in.record.intervals.front().from),
+                     in.zone.day_of(in.record.intervals.back().to));
+}
+
+std::vector<MonthUse> months_of(const ScreenInput& in) {
+    const auto span = span_of(in);
+    if (!span) return {};
+    return monthly_use(in.record.intervals, in.zone, calendar::month_of(span->first),
+                       calendar::month_of(span->second));
+}
+
+bool needs_water(std::span<const MonthNeed> needs, Date from, Date to) {
+    return std::any_of(needs.begin(), needs.end(), [&](const MonthNeed& n) {
+        return n.need.si() > 0 && calendar::first_day(n.month) <= to &&
+               calendar::last_day(n.month) >= from;
+    });
+}
+
+std::string percent_text(double share) { return units::format_fixed(share * 100, 1) + " %"; }
+
+/// Readings of the same register value, one after the other.
+void screen_stuck_run(const ScreenInput& in, std::span<const Reading> run,
+                      std::span<const MonthNeed> needs, std::vector<MeterFinding>& found) {
+    const Date from = in.zone.day_of(run.front().at);
+    const Date to = in.zone.day_of(run.back().at);
+    const bool many = static_cast<double>(run.size()) >= screen_limit("stuck_readings");
+    const bool lasting = static_cast<double>((to - from).count()) >= screen_limit("stuck_days");
+    if (!many || !lasting) return;
+    const bool thirsty = needs_water(needs, from, to);
+    if (!needs.empty() && !thirsty) return;  // off season: standing still is right
+    found.push_back(make_finding(
+        FindingKind::stuck_register, in.meter.code, from, to, std::nullopt,
+        "Meter " + in.meter.code + " stood at " + units::format_shortest(run.front().value) + " " +
+            days_text(from, to) + " over " + std::to_string(run.size()) + " readings" +
+            (thirsty ? ", though the turf needed water. Check that the register turns."
+                     : ". If water ran in this time the register is stuck."),
+        thirsty ? Confidence::fair : Confidence::low, "stuck_days"));
+}
+
+std::optional<double> largest_flow_gpm(const Meter& meter) {
+    if (!meter.size) return std::nullopt;
+    const double inches = meter.size->quantity().in(units::inch_length);
+    for (const auto& row : reference::Table::named("meter_sizes.csv").rows()) {
+        // Sizes are names: 1 1/2 in is also sold as 40 mm, so the nearest within 7 % is meant.
+        if (std::abs(row.number("size_in") / inches - 1) < 0.07) return row.number("largest_gpm");
+    }
+    return std::nullopt;
+}
+
+}  // namespace
+
+std::string_view text_of(FindingKind kind) {
+    switch (kind) {
+        case FindingKind::never_zero: return "never-zero days";
+        case FindingKind::overnight_flow: return "overnight flow";
+        case FindingKind::use_without_need: return "use without need";
+        case FindingKind::spike: return "spike";
+        case FindingKind::stuck_register: return "stuck register";
+        case FindingKind::gap: return "gap";
+        case FindingKind::impossible_flow: return "impossible flow";
+        case FindingKind::register_fell: return "register fell";
+        case FindingKind::ran_backward: return "ran backward";
+        case FindingKind::overlap: return "overlapping volumes";
+        case FindingKind::master_sub: return "master against submeters";
+        case FindingKind::bill_differs: return "bill against readings";
+    }
+    return "";
+}
+
+std::string_view text_of(Confidence confidence) {
+    switch (confidence) {
+        case Confidence::low: return "low";
+        case Confidence::fair: return "fair";
+        case Confidence::high: return "high";
+    }
+    return "";
+}
+
+std::vector<MeterFinding> use_without_need(const ScreenInput& in,
+                                           std::span<const MonthNeed> needs) {
+    const auto months = months_of(in);
+    double sum = 0.0;
+    double counted = 0.0;
+    for (const MonthUse& m : months) {
+        if (m.volume) {
+            sum += m.volume->si();
+            counted += 1;
+        }
+    }
+    const double least = counted > 0 ? screen_limit("no_need_share") * sum / counted : 0.0;
+    std::vector<MeterFinding> found;
+    for (const MonthUse& m : months) {
+        const auto need = std::find_if(needs.begin(), needs.end(),
+                                       [&](const MonthNeed& n) { return n.month == m.month; });
+        if (need == needs.end() || need->need.si() > 0 || !m.volume) continue;
+        if (!(m.volume->si() > least) || !(m.volume->si() > 0)) continue;
+        found.push_back(make_finding(
+            FindingKind::use_without_need, in.meter.code, calendar::first_day(m.month),
+            calendar::last_day(m.month), m.volume,
+            "Meter " + in.meter.code + " passed " + volume_text(*m.volume) + " in " +
+                calendar::format_month_name(m.month) +
+                ", a month in which the turf needed no water.",
+            m.estimated_share > 0.5 ? Confidence::low : Confidence::fair, "no_need_share"));
+    }
+    return found;
+}
+
+std::vector<MeterFinding> spikes(const ScreenInput& in) {
+    const auto span = span_of(in);
+    if (!span) return {};
+    std::vector<VolumeInterval> fine;
+    for (const VolumeInterval& v : in.record.intervals) {
+        if (v.to - v.from <= std::chrono::hours{25}) fine.push_back(v);
+    }
+    const auto use = daily_use(fine, in.zone, span->first, span->second);
+    const auto reach = static_cast<std::ptrdiff_t>(screen_limit("spike_window"));
+    std::vector<MeterFinding> found;
+    for (std::ptrdiff_t i = 0; i < std::ssize(use); ++i) {
+        const DayUse& day = use[static_cast<std::size_t>(i)];
+        if (!day.volume) continue;
+        std::vector<double> near;
+        const auto last = std::min(std::ssize(use) - 1, i + reach);
+        for (std::ptrdiff_t j = std::max<std::ptrdiff_t>(0, i - reach); j <= last; ++j) {
+            const DayUse& other = use[static_cast<std::size_t>(j)];
+            if (j != i && other.volume) near.push_back(other.volume->si());
+        }
+        if (std::ssize(near) < reach) continue;
+        const double middle = median(near);
+        std::vector<double> deviations;
+        for (double v : near) deviations.push_back(std::abs(v - middle));
+        // 1.4826: makes the median absolute deviation of normal data its standard deviation.
+        const double scale = 1.4826 * median(deviations);
+        const double v = day.volume->si();
+        if (!(middle > 0) || v <= screen_limit("spike_times") * middle ||
+            v <= middle + screen_limit("spike_deviations") * scale) {
+            continue;
+        }
+        const Volume above = Volume::from_si(v - middle);
+        found.push_back(make_finding(
+            FindingKind::spike, in.meter.code, day.date, day.date, above,
+            "Meter " + in.meter.code + " passed " + volume_text(*day.volume) + " on " +
+                calendar::format_date(day.date) + ", " + units::format_fixed(v / middle, 1) +
+                " times the usual day around it (" + volume_text(Volume::from_si(middle)) +
+                "). A broken line, a hydrant or a misread register.",
+            Confidence::fair, "spike_times"));
+    }
+    return found;
+}
+
+std::vector<MeterFinding> stuck_register(const ScreenInput& in,
+                                         std::span<const MonthNeed> needs) {
+    std::vector<Reading> registers;
+    for (const Reading& r : in.readings) {
+        if (r.span.count() == 0) registers.push_back(r);
+    }
+    std::vector<MeterFinding> found;
+    for (std::size_t i = 0; i < registers.size();) {
+        std::size_t j = i + 1;
+        while (j < registers.size() && registers[j].value == registers[i].value) ++j;
+        screen_stuck_run(in, std::span(registers).subspan(i, j - i), needs, found);
+        i = j;
+    }
+    return found;
+}
+
+std::vector<MeterFinding> gaps(const ScreenInput& in) {
+    std::vector<double> spacing;
+    for (const VolumeInterval& v : in.record.intervals) {
+        spacing.push_back(static_cast<double>((v.to - v.from).count()));
+    }
+    const double usual = median(spacing);
+    const double longest =
+        std::max(screen_limit("gap_times") * usual, screen_limit("gap_least"));
+    std::vector<MeterFinding> found;
+    const auto report = [&](Instant from, Instant to, std::optional<Volume> volume) {
+        const double hours = static_cast<double>((to - from).count()) / 3600;
+        const std::string length = hours < 72 ? units::format_fixed(hours, 1) + " hours"
+                                              : units::format_fixed(hours / 24, 1) + " days";
+        found.push_back(make_finding(
+            FindingKind::gap, in.meter.code, in.zone.day_of(from), in.zone.day_of(to), volume,
+            "Meter " + in.meter.code + " has no reading for " + length + ", from " +
+                calendar::format_local_time(in.zone.to_local(from)) + " to " +
+                calendar::format_local_time(in.zone.to_local(to)) +
+                (volume ? "; the volume in between, " + volume_text(*volume) +
+                              ", is known but its days are not."
+                        : "; what passed in between is not known."),
+            Confidence::high, "gap_times"));
+    };
+    for (std::size_t i = 0; i < in.record.intervals.size(); ++i) {
+        const VolumeInterval& v = in.record.intervals[i];
+        if (static_cast<double>((v.to - v.from).count()) > longest) {
+            report(v.from, v.to, v.volume);
+        }
+        if (i + 1 < in.record.intervals.size()) {
+            const Instant next = in.record.intervals[i + 1].from;
+            const auto hole = static_cast<double>((next - v.to).count());
+            if (hole >= screen_limit("gap_least")) report(v.to, next, std::nullopt);
+        }
+    }
+    return found;
+}
+
+std::vector<MeterFinding> impossible_flow(const ScreenInput& in) {
+    const auto largest = largest_flow_gpm(in.meter);
+    if (!largest) return {};
+    const units::Flow limit =
+        screen_limit("over_size_times") * *largest * units::gallon_per_minute;
+    std::vector<MeterFinding> found;
+    for (const VolumeInterval& v : in.record.intervals) {
+        const units::Flow flow =
+            v.volume / (static_cast<double>((v.to - v.from).count()) * units::second);
+        if (!(flow > limit)) continue;
+        const Date from = in.zone.day_of(v.from);
+        const Date to = in.zone.day_of(v.to - std::chrono::seconds{1});
+        if (!found.empty() && from <= found.back().to + days{1}) {  // one stretch, one finding
+            found.back().to = to;
+            *found.back().volume += v.volume;
+            continue;
+        }
+        found.push_back(make_finding(
+            FindingKind::impossible_flow, in.meter.code, from, to, v.volume,
+            "Meter " + in.meter.code + " shows a mean flow of " + flow_text(flow) + " " +
+                days_text(from, to) + "; the largest normal flow of its size (" +
+                in.meter.size->text() + ") is " +
+                flow_text(*largest * units::gallon_per_minute) +
+                ". Check the reading, the register unit and the multiplier.",
+            Confidence::high, "over_size_times"));
+    }
+    return found;
+}
+
+std::vector<MeterFinding> record_problems(const ScreenInput& in) {
+    std::vector<MeterFinding> found;
+    for (const RecordProblem& p : in.record.problems) {
+        const Date from = in.zone.day_of(p.from);
+        const Date to = in.zone.day_of(p.to);
+        const std::string head = "Meter " + in.meter.code + " ";
+        switch (p.kind) {
+            case ProblemKind::register_fell:
+                found.push_back(make_finding(
+                    FindingKind::register_fell, in.meter.code, from, to, std::nullopt,
+                    head + "shows less at the end than at the start " + days_text(from, to) +
+                        ". Without the number of digits of its register this is no volume: it " +
+                        "may have rolled over, been exchanged or been misread.",
+                    Confidence::high, "backward_share"));
+                break;
+            case ProblemKind::ran_backward:
+                found.push_back(make_finding(
+                    FindingKind::ran_backward, in.meter.code, from, to, p.volume,
+                    head + "ran backward by " + volume_text(-p.volume) + " " +
+                        days_text(from, to) + ". Water may have flowed back into the supply: " +
+                        "have the backflow preventer tested by a licensed tester.",
+                    Confidence::fair, "backward_share"));
+                break;
+            case ProblemKind::overlap:
+                found.push_back(make_finding(
+                    FindingKind::overlap, in.meter.code, from, to, p.volume,
+                    head + "has two volumes for the same time " + days_text(from, to) + "; " +
+                        volume_text(p.volume) + " of the later one was left out.",
+                    Confidence::high, "gap_least"));
+                break;
+        }
+    }
+    return found;
+}
+
+std::vector<MeterFinding> master_against_submeters(const std::string& master,
+                                                   std::span<const MonthUnaccounted> months) {
+    std::vector<MeterFinding> found;
+    for (const MonthUnaccounted& m : months) {
+        if (!m.unaccounted || !(m.master->si() > 0 || m.submeters->si() > 0)) continue;
+        const double share =
+            m.master->si() > 0 ? *m.unaccounted / *m.master : -1.0;
+        const bool lost = share > screen_limit("master_share");
+        const bool excess = share < -screen_limit("master_excess");
+        if (!lost && !excess) continue;
+        const std::string in_month = " in " + calendar::format_month_name(m.month);
+        found.push_back(make_finding(
+            FindingKind::master_sub, master, calendar::first_day(m.month),
+            calendar::last_day(m.month), m.unaccounted,
+            lost ? "Master meter " + master + " passed " + volume_text(*m.unaccounted) +
+                       " more than its submeters" + in_month + " (" + percent_text(share) +
+                       " unaccounted). A leak between them, an unmetered use or a slow submeter."
+                 : "The submeters of " + master + " passed " + volume_text(-*m.unaccounted) +
+                       " more than the master meter" + in_month +
+                       ". One of the meters, units or multipliers is wrong.",
+            Confidence::fair, lost ? "master_share" : "master_excess"));
+    }
+    return found;
+}
+
+std::vector<MeterFinding> bill_against_readings(const ScreenInput& in,
+                                                std::span<const Bill> bills) {
+    std::vector<MeterFinding> found;
+    for (const Bill& b : bills) {
+        if (b.meter != in.meter.code || b.to <= b.from) continue;
+        const std::vector<Instant> edges{in.zone.start_of_day(b.from), in.zone.start_of_day(b.to)};
+        const PeriodUse use = use_between(in.record.intervals, edges).front();
+        // A bill against half a record would only say that the record has a gap.
+        if (!use.volume || use.covered_share < 0.98) continue;
+        const Volume billed = b.volume.quantity();
+        const Volume difference = billed - *use.volume;
+        const double size = std::abs(difference.si());
+        const double length = static_cast<double>((b.to - b.from).count());
+        const double mean_day = std::abs(use.volume->si()) / length;
+        if (size <= screen_limit("bill_share") * std::abs(use.volume->si()) ||
+            size <= 2 * mean_day) {
+            continue;
+        }
+        const Date last = b.to - days{1};
+        found.push_back(make_finding(
+            FindingKind::bill_differs, in.meter.code, b.from, last, difference,
+            "The bill of meter " + in.meter.code + " " + days_text(b.from, last) + " says " +
+                volume_text(billed) + ", the readings say " + volume_text(*use.volume) + ": " +
+                volume_text(Volume::from_si(size)) + (difference.si() > 0 ? " too much" : " too little") +
+                " was billed, or the unit differs.",
+            use.estimated_share > 0.25 ? Confidence::low : Confidence::fair, "bill_share"));
+    }
+    return found;
+}
+
+std::vector<MeterFinding> all_screens(const ScreenInput& in, std::span<const MonthNeed> needs,
+                                      std::span<const Bill> bills) {
+    std::vector<MeterFinding> all;
+    const auto add = [&](std::vector<MeterFinding> some) {
+        all.insert(all.end(), std::make_move_iterator(some.begin()),
+                   std::make_move_iterator(some.end()));
+    };
+    add(never_zero_days(in));
+    add(overnight_flow(in));
+    add(use_without_need(in, needs));
+    add(spikes(in));
+    add(stuck_register(in, needs));
+    add(gaps(in));
+    add(impossible_flow(in));
+    add(record_problems(in));
+    add(bill_against_readings(in, bills));
+    std::stable_sort(all.begin(), all.end(), [](const MeterFinding& a, const MeterFinding& b) {
+        return a.from < b.from;
+    });
+    return all;
+}
+
+}  // namespace evenfall::meter

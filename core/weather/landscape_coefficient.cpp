@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/weather/landscape_coefficient.h"
+
+#include "core/input_error.h"
+#include "core/reference/table.h"
+#include "core/units/number.h"
+
+#include <array>
+
+namespace evenfall::weather {
+namespace {
+
+constexpr std::array<std::string_view, 12> month_columns{
+    "jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"};
+constexpr std::array<std::string_view, 12> month_names{
+    "January", "February", "March",     "April",   "May",      "June",
+    "July",    "August",   "September", "October", "November", "December"};
+constexpr std::string_view stand_in_plant = "cool_season";
+
+std::size_t index_of(calendar::Month month) {
+    return static_cast<unsigned>(month.month()) - 1U;
+}
+
+std::string known_keys(const reference::Table& table) {
+    std::string all = "one of ";
+    for (const auto& row : table.rows()) {
+        if (&row != &table.rows().front()) all += ", ";
+        all += row.text("key");
+    }
+    return all;
+}
+
+void check_factor(std::string_view key, double value) {
+    const auto* row = reference::Table::named("landscape_factors.csv").find("key", key);
+    const double low = row->number("low");
+    const double high = row->number("high");
+    if (!(value >= low && value <= high)) {
+        throw InputError(units::format_shortest(value),
+                         "a " + std::string(key) + " factor from " + units::format_shortest(low) +
+                             " to " + units::format_shortest(high));
+    }
+}
+
+}  // namespace
+
+CoefficientChoice monthly_coefficient(std::string_view set, calendar::Month month) {
+    const auto& table = reference::Table::named("monthly_coefficients.csv");
+    const auto* row = table.find("key", set);
+    if (row == nullptr) throw InputError(std::string(set), known_keys(table));
+    const std::size_t m = index_of(month);
+    return {units::LandscapeCoefficient::of(row->number(month_columns.at(m))),
+            "monthly table " + std::string(set) + ", " + std::string(month_names.at(m)),
+            std::string(row->source()), false};
+}
+
+CoefficientChoice landscape_coefficient(const site::Area& area, calendar::Month month) {
+    if (area.coefficient) {
+        const double k = *area.coefficient;
+        if (!(k >= 0.0 && k <= most_coefficient)) {
+            throw InputError(units::format_shortest(k),
+                             "a coefficient from 0 to 2 for area " + area.code);
+        }
+        return {units::LandscapeCoefficient::of(k), "coefficient of the area's record",
+                "the area's record", false};
+    }
+    const auto& plants = reference::Table::named("plants.csv");
+    const auto* plant = plants.find("key", area.plant);
+    const bool assumed = plant == nullptr;
+    if (assumed) plant = plants.find("key", stand_in_plant);
+    auto choice = monthly_coefficient(plant->text("coefficients"), month);
+    if (assumed) {
+        choice.assumed = true;
+        choice.method += area.plant.empty() ? ", plant not recorded: cool-season turf assumed"
+                                            : ", plant not in the data: cool-season turf assumed";
+    }
+    return choice;
+}
+
+CoefficientChoice landscape_product(double species, double density, double microclimate) {
+    check_factor("species", species);
+    check_factor("density", density);
+    check_factor("microclimate", microclimate);
+    const auto text = [](double v) { return units::format_shortest(v); };
+    return {units::LandscapeCoefficient::of(species * density * microclimate),
+            "landscape coefficient: species " + text(species) + " x density " + text(density) +
+                " x microclimate " + text(microclimate),
+            "Costello, Matheny, Clark & Jones (2000), landscape coefficient method", false};
+}
+
+}  // namespace evenfall::weather
