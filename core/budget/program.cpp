@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/budget/program.h"
 
+#include "core/audit/multiplier.h"
 #include "core/input_error.h"
 #include "core/units/number.h"
 #include "schemas/schemas.h"
@@ -15,9 +16,6 @@ namespace {
 constexpr std::string_view folder = "programs/";
 constexpr std::string_view ending = ".json";
 
-/// The linear form of the run-time multiplier, upside down.
-double attainable_efficiency(units::LowQuarterDu du) { return 0.4 + 0.6 * du.value(); }
-
 std::string rain_text(const Program& program) {
     switch (program.rain_credit) {
         case RainCredit::effective: return " - effective rain";
@@ -31,13 +29,13 @@ std::string rain_text(const Program& program) {
 }  // namespace
 
 units::Multiplier Program::target_multiplier() const {
-    return units::Multiplier::of(1.0 / attainable_efficiency(target_du));
+    return audit::linear_multiplier(target_du);
 }
 
 double Program::divisor_value() const {
     switch (divisor) {
         case Divisor::efficiency: return efficiency.value().value();
-        case Divisor::target_du: return attainable_efficiency(target_du);
+        case Divisor::target_du: return 1.0 / target_multiplier().value();
         case Divisor::none: break;
     }
     return 1.0;

@@ -1,0 +1,273 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/budget/season.h"
+
+#include "core/budget/season_area.h"
+#include "core/budget/season_notes.h"
+#include "core/input_error.h"
+#include "core/meter/split.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace evenfall::budget {
+
+using calendar::Month;
+using units::Volume;
+
+namespace {
+
+void check(const SeasonInputs& in) {
+    if (in.from > in.to) {
+        throw InputError(calendar::format_month(in.from) + " to " + calendar::format_month(in.to),
+                         "a range of months that runs forward");
+    }
+    std::set<std::string> codes;
+    for (const site::Area& area : in.areas) {
+        if (!codes.insert(area.code).second) {
+            throw InputError("area " + area.code + " twice", "each area once");
+        }
+        if (!(area.size.quantity().si() > 0.0)) {
+            throw InputError("area " + area.code + " of " + area.size.text(), "an area above zero");
+        }
+    }
+}
+
+const AreaSetting& setting_of(const SeasonInputs& in, const std::string& area) {
+    static const AreaSetting none{};
+    for (const AreaSetting& setting : in.settings) {
+        if (setting.area == area) return setting;
+    }
+    return none;
+}
+
+struct Share {
+    double value = 1.0;
+    bool assumed = false;
+};
+
+/// The share of its meter that each area gets in a month, in the order of the areas.
+std::vector<Share> shares_of(const SeasonInputs& in,
+                             const std::vector<weather::CoefficientChoice>& coefficients) {
+    std::map<std::string, std::vector<std::size_t>> by_meter;
+    for (std::size_t i = 0; i < in.areas.size(); ++i) by_meter[in.areas[i].meter].push_back(i);
+    std::vector<Share> shares(in.areas.size());
+    for (const auto& [meter, members] : by_meter) {
+        if (meter.empty() || (members.size() == 1 && !in.areas[members.front()].share)) continue;
+        double all_weights = 0.0;
+        for (const std::size_t i : members) all_weights += coefficients[i].value.value();
+        std::vector<meter::SplitInput> parts;
+        for (const std::size_t i : members) {
+            const site::Area& area = in.areas[i];
+            // In a month in which nothing grows the sizes alone have to do.
+            const double k = all_weights > 0.0 ? coefficients[i].value.value() : 1.0;
+            parts.push_back({area.code, area.size.quantity(), k, area.share});
+        }
+        const auto split = meter::split_meter(parts, meter::SplitRule::given_shares);
+        for (std::size_t k = 0; k < members.size(); ++k) {
+            shares[members[k]] = {split[k].share.value(), split[k].assumed};
+        }
+    }
+    return shares;
+}
+
+void add(std::optional<Volume>& sum, const std::optional<Volume>& part) {
+    if (part) sum = sum.value_or(Volume{}) + *part;
+}
+
+/// Adds what both have: volumes, account, and the estimated share weighted by use.
+void add_volumes(SeasonFigures& sum, const SeasonFigures& part) {
+    const double before = sum.use.value_or(Volume{}).si();
+    const double more = part.use.value_or(Volume{}).si();
+    if (before + more > 0.0) {
+        sum.estimated_share = (sum.estimated_share * before + part.estimated_share * more) /
+                              (before + more);
+    }
+    add(sum.use, part.use);
+    add(sum.outside_account, part.outside_account);
+    if (part.account) {
+        if (!sum.account) sum.account.emplace();
+        *sum.account += *part.account;
+    }
+    add_flags(sum.flags, part.flags);
+}
+
+/// Sums over months; nothing is netted between them.
+SeasonFigures total_of(std::span<const SeasonMonth* const> months) {
+    SeasonFigures total;
+    const auto add_depth = [](std::optional<units::Depth>& sum, const auto& part) {
+        if (part) sum = sum.value_or(units::Depth{}) + *part;
+    };
+    for (const SeasonMonth* month : months) {
+        total.days += month->days;
+        total.days_counted += month->days_counted;
+        add_depth(total.reference_et, month->reference_et);
+        add_depth(total.rain, month->rain);
+        add_depth(total.landscape_et, month->landscape_et);
+        add_depth(total.effective_rain, month->effective_rain);
+        add_depth(total.need_depth, month->need_depth);
+        add_volumes(total, *month);
+        add(total.need, month->need);
+        add(total.budget, month->budget);
+        add(total.over_budget, month->over_budget);
+        if (!month->account) add_flag(total.flags, SeasonFlag::months_missing);
+    }
+    return total;
+}
+
+template <class M>
+SeasonFigures total_of_all(const std::vector<M>& months) {
+    std::vector<const SeasonMonth*> pointers;
+    for (const M& month : months) pointers.push_back(&month);
+    return total_of(pointers);
+}
+
+/// A mean of a depth over areas, weighted by size, over those that know it.
+struct WeightedDepth {
+    units::Volume sum;
+    units::Area size;
+    void add(const std::optional<units::Depth>& depth, units::Area area) {
+        if (!depth) return;
+        sum += *depth * area;
+        size += area;
+    }
+    std::optional<units::Depth> mean() const {
+        if (!(size.si() > 0.0)) return std::nullopt;
+        return sum / size;
+    }
+};
+
+/// The site's month from its areas. Need and budget are those of the areas that have an account,
+/// so that they stand beside the use; where no area has one, those of all areas.
+SeasonMonth site_month(const std::vector<AreaSeason>& areas, std::size_t k, Month month) {
+    SeasonMonth out;
+    out.month = month;
+    out.days = calendar::days_in(month);
+    const bool any_account = std::any_of(areas.begin(), areas.end(), [&](const AreaSeason& a) {
+        return a.months[k].account.has_value();
+    });
+    WeightedDepth et, rain, landscape, effective, need;
+    bool budget_known = true;
+    double days = 0.0;
+    Volume area_days;
+    units::Area counted_size;
+    for (const AreaSeason& area : areas) {
+        const AreaMonth& part = area.months[k];
+        add_volumes(out, part);
+        et.add(part.reference_et, area.size);
+        rain.add(part.rain, area.size);
+        landscape.add(part.landscape_et, area.size);
+        effective.add(part.effective_rain, area.size);
+        need.add(part.need_depth, area.size);
+        if (any_account && !part.account) {
+            add_flag(out.flags, SeasonFlag::areas_missing);
+            continue;
+        }
+        add(out.need, part.need);
+        add(out.budget, part.budget);
+        budget_known = budget_known && part.budget.has_value();
+        days += part.days_counted * area.size.si();
+        counted_size += area.size;
+    }
+    out.reference_et = et.mean();
+    out.rain = rain.mean();
+    out.landscape_et = landscape.mean();
+    out.effective_rain = effective.mean();
+    out.need_depth = need.mean();
+    if (counted_size.si() > 0.0) out.days_counted = days / counted_size.si();
+    if (!budget_known) out.budget.reset();
+    if (out.account && out.budget) {
+        out.over_budget = std::max(Volume{}, out.account->use() - *out.budget);
+    }
+    return out;
+}
+
+/// Own use of meters that feed no area: the site's water, but nobody's account.
+void add_unassigned(const SeasonInputs& in, const MeteredSite& metered, SeasonMonth& month) {
+    for (std::size_t i = 0; i < metered.size(); ++i) {
+        const std::string& code = metered.input(i).meter.code;
+        const bool feeds = std::any_of(in.areas.begin(), in.areas.end(),
+                                       [&](const site::Area& a) { return a.meter == code; });
+        if (feeds) continue;
+        const auto run = metered.days_metered(i, month.month);
+        if (!run) continue;
+        const auto own = metered.own_use(i, *run);
+        SeasonFigures figures;
+        figures.use = own.volume;
+        figures.outside_account = own.volume;
+        figures.estimated_share = own.estimated_share;
+        if (own.submeters_above) add_flag(figures.flags, SeasonFlag::submeters_above);
+        add_volumes(month, figures);
+    }
+}
+
+std::vector<YearAllowance> years_of(const std::vector<SeasonMonth>& months) {
+    std::vector<YearAllowance> years;
+    for (const SeasonMonth& month : months) {
+        if (!month.account || !month.budget) continue;
+        const int year = static_cast<int>(month.month.year());
+        if (years.empty() || years.back().year != year) years.push_back({year, 0, {}, {}, {}});
+        YearAllowance& sum = years.back();
+        ++sum.months;
+        sum.use += month.account->use();
+        sum.allowance += *month.budget;
+        sum.over = std::max(Volume{}, sum.use - sum.allowance);
+    }
+    return years;
+}
+
+AreaSeason start_area(const SeasonInputs& in, const site::Area& area) {
+    AreaSeason out;
+    out.area = area.code;
+    out.name = area.name;
+    out.meter = area.meter;
+    out.size = area.size.quantity();
+    out.special = setting_of(in, area.code).special;
+    out.uniformity = uniformity_choices(area, in.tests, in.quarter_rule);
+    return out;
+}
+
+}  // namespace
+
+SeasonResult season(const SeasonInputs& in) {
+    check(in);
+    const calendar::TimeZone zone(in.site.time_zone);
+    const auto weather = daily_weather(in.weather, in.station, calendar::first_day(in.from),
+                                       calendar::last_day(in.to));
+    const MeteredSite metered(in.meters, zone, in.from, in.to);
+    SeasonResult out;
+    out.site = in.site.code;
+    out.name = in.site.name;
+    out.from = in.from;
+    out.to = in.to;
+    out.program = in.program;
+    for (const site::Area& area : in.areas) out.areas.push_back(start_area(in, area));
+
+    for (Month month = in.from; month <= in.to; month = calendar::plus_months(month, 1)) {
+        std::vector<weather::CoefficientChoice> coefficients;
+        for (const site::Area& area : in.areas) {
+            coefficients.push_back(weather::landscape_coefficient(area, month));
+        }
+        const auto shares = shares_of(in, coefficients);
+        for (std::size_t i = 0; i < in.areas.size(); ++i) {
+            AreaSeason& area = out.areas[i];
+            const std::size_t choice = choice_for(area.uniformity, month);
+            area.months.push_back(area_month(
+                in, weather, metered,
+                {in.areas[i], setting_of(in, area.area), coefficients[i], area.uniformity[choice],
+                 metered.index_of(area.meter), shares[i].value, shares[i].assumed},
+                month));
+            area.months.back().uniformity = choice;
+        }
+        out.months.push_back(site_month(out.areas, out.months.size(), month));
+        add_unassigned(in, metered, out.months.back());
+    }
+    for (AreaSeason& area : out.areas) area.total = total_of_all(area.months);
+    out.total = total_of_all(out.months);
+    if (in.program.period == Period::year) out.years = years_of(out.months);
+    out.notes = season_notes(in, weather, out);
+    out.findings = season_findings(in, metered, out);
+    return out;
+}
+
+}  // namespace evenfall::budget

@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/audit/catch_test.h"
+#include "core/audit/quarter_rule.h"
+#include "core/budget/program.h"
+#include "core/budget/season_flag.h"
+#include "core/budget/uniformity_choice.h"
+#include "core/budget/waste_account.h"
+#include "core/calendar/date.h"
+#include "core/meter/meter.h"
+#include "core/site/site.h"
+#include "core/weather/effective_rain.h"
+#include "core/weather/landscape_coefficient.h"
+#include "core/weather/reference_et.h"
+#include "core/weather/weather_day.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+/// One site over a range of months: what the turf needed, what the program grants, what was
+/// metered, and where the difference went; by area, for the site, month by month and in total.
+///
+///     need   = max(0, ETo x K - effective rain) x area      by the month
+///     budget = by the program                                see program.h
+///     over budget = max(0, use - budget)                     by the month, never netted
+///     account by the multiplier method                       see waste_account.h
+///
+/// Days. A month counts for the days on which the meter and the weather record both cover it;
+/// `days_counted` says how many. Effective rain of n of the N days of a month is n / N of that of
+/// a whole month with N / n times the rain and the ET. A gap inside the meter's record scales need
+/// and budget to the share of the time that was metered.
+///
+/// Water. A meter's own use is its volume less that of the meters below it. It is divided among
+/// the areas it feeds by their given shares, else by area x coefficient of the month. Water of a
+/// meter that feeds no area, and water metered on days whose need is not known, is in `use` and
+/// in `outside_account`; the account closes to the difference of the two.
+///
+/// Nothing that is not known becomes a zero: no reference ET, no need; no readings, no use.
+/// Tests: tests/budget/season_test.cpp, tests/budget/season_property_test.cpp
+namespace evenfall::budget {
+
+/// The leak that was found in a meter's record in one month.
+struct MonthLeak {
+    calendar::Month month;
+    units::Volume volume;
+};
+
+struct MeterInput {
+    meter::Meter meter;
+    std::vector<meter::Reading> readings;          ///< latest revisions, sorted by time
+    /// What screening the readings found; a month that is not listed had none. Absent: the
+    /// readings were not screened or cannot show a leak.
+    std::optional<std::vector<MonthLeak>> leaks{};
+};
+
+/// What is known of an area besides its record.
+struct AreaSetting {
+    std::string area;
+    std::optional<units::Share> off_target;  ///< share of the water that falls outside the area
+    std::string off_target_source;           ///< "gross against net rate, test T-4", "plan P-2"
+    bool special = false;                    ///< a special landscape area of an ordinance
+};
+
+struct SeasonInputs {
+    site::Site site;
+    std::vector<site::Area> areas;
+    std::vector<MeterInput> meters;              ///< all of the site, submeters too
+    std::vector<weather::WeatherDay> weather;    ///< sorted by date, no day twice
+    weather::StationSetting station;
+    std::vector<audit::CatchTest> tests;
+    std::vector<AreaSetting> settings;
+    Program program;
+    calendar::Month from;
+    calendar::Month to;                          ///< included
+    weather::RainRule rain;
+    audit::QuarterRule quarter_rule;
+};
+
+/// Figures of one period of one area, or of the site. An empty optional is "not known".
+struct SeasonFigures {
+    int days = 0;                ///< in the period
+    double days_counted = 0.0;   ///< for which need, budget and account stand
+
+    // Depths over the days counted; for the site, means weighted by area.
+    std::optional<units::Depth> reference_et;
+    std::optional<units::Depth> rain;
+    std::optional<units::Depth> landscape_et;    ///< ETo x K
+    std::optional<units::Depth> effective_rain;
+    std::optional<units::Depth> need_depth;
+
+    std::optional<units::Volume> use;             ///< metered, all of it
+    std::optional<units::Volume> outside_account; ///< of `use`; see above
+    std::optional<units::Volume> need;
+    std::optional<units::Volume> budget;
+    std::optional<units::Volume> over_budget;
+    std::optional<WasteAccount> account;
+    double estimated_share = 0.0;                 ///< of `use`, 0 to 1
+    std::vector<SeasonFlag> flags;
+};
+
+struct SeasonMonth : SeasonFigures {
+    calendar::Month month;
+};
+
+struct AreaMonth : SeasonMonth {
+    std::optional<weather::CoefficientChoice> coefficient;
+    std::size_t uniformity = 0;                   ///< index in AreaSeason::uniformity
+    std::optional<WasteInputs> inputs;            ///< from which the account was made
+};
+
+struct AreaSeason {
+    std::string area;  ///< code
+    std::string name;
+    std::string meter; ///< code; empty when not recorded
+    units::Area size;
+    bool special = false;
+    std::vector<UniformityChoice> uniformity;     ///< by date, each one that a month used
+    std::vector<AreaMonth> months;
+    SeasonFigures total;
+};
+
+/// Use held against an allowance over a whole calendar year, for programs that do so.
+struct YearAllowance {
+    int year = 0;
+    int months = 0;  ///< of the year that the season covers with use and budget
+    units::Volume use;
+    units::Volume allowance;
+    units::Volume over;
+};
+
+/// How a figure was made: for the method page of a report.
+struct Note {
+    std::string topic;       ///< "reference ET", "effective rain" ...
+    std::string method;
+    std::string source;
+    bool assumed = false;    ///< an input was assumed
+};
+
+/// Something a person should look at, about an area, a meter or the weather station.
+struct SeasonFinding {
+    std::string record;      ///< "area A-1", "meter M-2", "weather"
+    std::string sentence;
+};
+
+struct SeasonResult {
+    std::string site;        ///< code
+    std::string name;
+    calendar::Month from;
+    calendar::Month to;
+    Program program;
+    std::vector<AreaSeason> areas;   ///< in the order given
+    std::vector<SeasonMonth> months; ///< of the site
+    SeasonFigures total;
+    std::vector<YearAllowance> years;///< only for programs that hold use against a year
+    std::vector<Note> notes;
+    std::vector<SeasonFinding> findings;
+};
+
+/// @throws InputError for a range that runs backward, weather out of order or a day twice, two
+///   areas or meters of one code, an area of zero, a meter that is its own parent, shares of a
+///   meter that add up to more than 1, an impossible station setting
+SeasonResult season(const SeasonInputs& inputs);
+
+}  // namespace evenfall::budget

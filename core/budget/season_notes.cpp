@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/budget/season_notes.h"
+
+#include "core/units/number.h"
+
+#include <algorithm>
+#include <array>
+#include <set>
+#include <tuple>
+
+namespace evenfall::budget {
+namespace {
+
+std::string days_text(int days) {
+    return std::to_string(days) + (days == 1 ? " day" : " days");
+}
+
+void note_weather(const DailyWeather& weather, std::vector<Note>& notes) {
+    for (const auto& [method, days] : weather.methods) {
+        notes.push_back({"reference ET", method + ", " + days_text(days.days), days.source, false});
+    }
+    const auto assumed = std::count(weather.assumed.begin(), weather.assumed.end(), true);
+    if (assumed > 0) {
+        notes.push_back({"reference ET",
+                         "an input was replaced or refused on " +
+                             days_text(static_cast<int>(assumed)),
+                         "FAO-56 chapter 3", true});
+    }
+}
+
+void note_areas(const SeasonResult& result, std::vector<Note>& notes) {
+    std::set<std::tuple<std::string, std::string, bool>> coefficients;
+    std::set<std::tuple<std::string, std::string, bool>> uniformities;
+    for (const AreaSeason& area : result.areas) {
+        for (const AreaMonth& month : area.months) {
+            if (month.coefficient) {
+                coefficients.emplace(month.coefficient->method, month.coefficient->source,
+                                     month.coefficient->assumed);
+            }
+            const UniformityChoice& choice = area.uniformity[month.uniformity];
+            uniformities.emplace("area " + area.area + ": " + choice.method + ", multiplier " +
+                                     units::format_fixed(choice.achieved.value(), 3),
+                                 choice.source, choice.assumed);
+        }
+    }
+    for (const auto& [method, source, assumed] : coefficients) {
+        notes.push_back({"landscape coefficient", method, source, assumed});
+    }
+    for (const auto& [method, source, assumed] : uniformities) {
+        notes.push_back({"uniformity", method, source, assumed});
+    }
+}
+
+std::string range_text(calendar::Month first, calendar::Month last) {
+    if (first == last) return calendar::format_month(first);
+    return calendar::format_month(first) + " to " + calendar::format_month(last);
+}
+
+/// One finding for each run of months in which an area shows a flag.
+void find_runs(const AreaSeason& area, SeasonFlag flag, std::vector<SeasonFinding>& findings) {
+    std::optional<calendar::Month> first;
+    calendar::Month last{};
+    const auto close = [&] {
+        if (!first) return;
+        findings.push_back({"area " + area.area,
+                            range_text(*first, last) + ": " + std::string(sentence_of(flag))});
+        first.reset();
+    };
+    for (const AreaMonth& month : area.months) {
+        if (!has_flag(month.flags, flag)) {
+            close();
+            continue;
+        }
+        if (!first) first = month.month;
+        last = month.month;
+    }
+    close();
+}
+
+}  // namespace
+
+std::vector<Note> season_notes(const SeasonInputs& in, const DailyWeather& weather,
+                               const SeasonResult& result) {
+    std::vector<Note> notes;
+    note_weather(weather, notes);
+    notes.push_back({"effective rain", in.rain.name(), std::string(in.rain.source()), false});
+    notes.push_back({"budget", in.program.title + ": " + in.program.formula(),
+                     in.program.source + " [" +
+                         std::string(reference::text_of(in.program.mark)) + "]",
+                     false});
+    note_areas(result, notes);
+    notes.push_back(
+        {"waste account",
+         "multiplier method; attainable multiplier " +
+             units::format_fixed(in.program.target_multiplier().value(), 4) +
+             " at the program's target uniformity " +
+             units::format_shortest(in.program.target_du.value()),
+         "derived from the definition of the run-time multiplier", false});
+    notes.push_back({"low quarter", std::string(audit::text_of(in.quarter_rule)),
+                     "no published rule; the choice is a convention of the report", false});
+    const bool shared = has_flag(result.total.flags, SeasonFlag::share_assumed);
+    notes.push_back({"use",
+                     std::string(meter::method_linear) +
+                         (shared ? "; shared meters split by area x coefficient" : ""),
+                     "meter readings", shared});
+    return notes;
+}
+
+std::vector<SeasonFinding> season_findings(const SeasonInputs& in, const MeteredSite& metered,
+                                           const SeasonResult& result) {
+    std::vector<SeasonFinding> findings;
+    for (const site::Area& area : in.areas) {
+        if (!area.meter.empty() && !metered.index_of(area.meter)) {
+            findings.push_back({"area " + area.code, "Its meter " + area.meter +
+                                                         " is not among the site's meters."});
+        }
+    }
+    static constexpr std::array told{
+        SeasonFlag::eto_missing,        SeasonFlag::rain_missing,       SeasonFlag::no_meter,
+        SeasonFlag::no_readings,        SeasonFlag::meter_part_month,   SeasonFlag::meter_gap,
+        SeasonFlag::weather_part_month, SeasonFlag::use_negative,       SeasonFlag::submeters_above,
+        SeasonFlag::leak_above_use,     SeasonFlag::head_type_unknown,  SeasonFlag::no_catch_test,
+        SeasonFlag::off_target_assumed, SeasonFlag::coefficient_assumed};
+    for (const AreaSeason& area : result.areas) {
+        for (const SeasonFlag flag : told) find_runs(area, flag, findings);
+    }
+    for (std::size_t i = 0; i < metered.size(); ++i) {
+        const std::string& code = metered.input(i).meter.code;
+        const auto problems = metered.record(i).problems.size();
+        if (problems > 0) {
+            findings.push_back({"meter " + code,
+                                "Its record has " + std::to_string(problems) +
+                                    (problems == 1 ? " place" : " places") +
+                                    " that cannot be read as a flow forward; see the meter screens."});
+        }
+        const bool feeds = std::any_of(in.areas.begin(), in.areas.end(),
+                                       [&](const site::Area& a) { return a.meter == code; });
+        const bool above = std::any_of(in.meters.begin(), in.meters.end(), [&](const MeterInput& m) {
+            return m.meter.parent == code;
+        });
+        if (!feeds) {
+            findings.push_back({"meter " + code,
+                                above ? "What it shows beyond its submeters is in no area's account."
+                                      : "It feeds no area; its water is in no area's account."});
+        }
+    }
+    return findings;
+}
+
+}  // namespace evenfall::budget
