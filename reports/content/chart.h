@@ -26,7 +26,7 @@ enum class Draw : int {
 };
 
 /// Which of the house's tones, patterns and markers a series gets. One meaning, one look, in all
-/// reports: see reports/print/style.h and reports/xlsx/style.h.
+/// reports: see look.h.
 enum class Tone : int {
     use = 1,
     budget = 2,
@@ -59,7 +59,7 @@ struct Axis {
     std::string text() const { return unit.empty() ? title : title + ", " + unit; }
 };
 
-/// Bars and lines over the rows of one table.
+/// Bars or lines (all series alike) over the rows of one table.
 struct SeriesChart {
     ColumnRef categories;
     std::vector<Series> series;

@@ -119,6 +119,10 @@ class Checker {
                 row.key.find("..") != std::string::npos || !rows.insert(row.key).second) {
                 mistake("table " + table.key + ": row key " + row.key);
             }
+            if (row.kind == RowKind::data && &row != &table.rows.front() &&
+                (&row - 1)->kind == RowKind::total) {
+                mistake("table " + table.key + ": data below a total");
+            }
             for (const Cell& cell : row.cells) {
                 if (cell.name.empty()) continue;
                 // Without the underscore a name such as "du1" would read as a cell address.
@@ -193,6 +197,8 @@ class Checker {
         if (c.x.title.empty() || c.y.title.empty()) mistake("chart " + key + ": axis without title");
         for (const Series& s : c.series) {
             need_clean(s.name, {key, 0, {}});
+            // The workbook library cannot put bars and lines into one chart.
+            if (s.draw != c.series.front().draw) mistake("chart " + key + " mixes bars and lines");
             if (s.values.table != c.categories.table) mistake("chart " + key + ": two tables");
             column_of(s.values.table, s.values.column);
             if (s.low.has_value() != s.high.has_value()) mistake("chart " + key + ": half interval");

@@ -33,4 +33,41 @@ const Table* Report::find_table(std::string_view key) const {
     return nullptr;
 }
 
+Table fixes_table(const Answer& answer) {
+    Table table{"fixes",
+                "What to fix first",
+                "The three things worth most, and what each is worth.",
+                {{"rank", "Rank", {}, false},
+                 {"what", "What to do", {}, true},
+                 {"why", "Why", {}, true},
+                 {"water", "Water", {}, false},
+                 {"money", "Money", {}, false}},
+                {}};
+    double rank = 1.0;
+    for (const Fix& fix : answer.fixes) {
+        table.add(std::to_string(table.rows.size() + 1),
+                  {number(rank), text(fix.what), text(fix.why), fix.water, fix.money});
+        rank += 1.0;
+    }
+    return table;
+}
+
+Table notes_table(const std::vector<Note>& notes) {
+    Table table{"notes",
+                "Methods, conventions and sources",
+                "How each figure came about.",
+                {{"subject", "Figure", {}, true},
+                 {"method", "Method", {}, true},
+                 {"convention", "Convention", {}, true},
+                 {"source", "Source", {}, true},
+                 {"basis", "Basis", {}, true}},
+                {}};
+    for (const Note& n : notes) {
+        table.add(std::to_string(table.rows.size() + 1),
+                  {text(n.subject), text(n.method), text(n.convention), text(n.source),
+                   text(n.assumed ? "an input was assumed" : "as recorded")});
+    }
+    return table;
+}
+
 }  // namespace evenfall::reports

@@ -93,6 +93,11 @@ struct Report {
     std::vector<const Table*> tables() const;
 };
 
+/// What to fix first and how figures came about, as tables for writers that want them so.
+/// Keys: fixes (rank, what, why, water, money); notes (subject, method, convention, source, basis).
+Table fixes_table(const Answer& answer);
+Table notes_table(const std::vector<Note>& notes);
+
 /// The caution page that every report carries.
 /// Wording of our own; the duties it points to are set by local codes and licensed practice.
 Caution usual_caution();

@@ -2,6 +2,7 @@
 #include "reports/text/write_text.h"
 
 #include "reports/content/utf8.h"
+#include "reports/content/wrap.h"
 
 #include <algorithm>
 
@@ -14,51 +15,6 @@ std::string pad(const std::string& t, std::size_t width, bool left) {
     const std::size_t n = length_in_characters(t);
     const std::string blanks(n < width ? width - n : 0, ' ');
     return left ? t + blanks : blanks + t;
-}
-
-/// Breaks at blanks; a word longer than the line stands alone or is cut.
-std::vector<std::string> wrap(const std::string& t, std::size_t width) {
-    std::vector<std::string> lines;
-    std::string line;
-    std::size_t used = 0;
-    const auto flush = [&] {
-        lines.push_back(line);
-        line.clear();
-        used = 0;
-    };
-    std::size_t at = 0;
-    while (at < t.size()) {
-        if (t[at] == '\n') {
-            flush();
-            ++at;
-            continue;
-        }
-        if (t[at] == ' ' || t[at] == '\t') {
-            ++at;
-            continue;
-        }
-        std::size_t end = t.find_first_of(" \t\n", at);
-        if (end == std::string::npos) end = t.size();
-        std::string word = t.substr(at, end - at);
-        at = end;
-        std::size_t n = length_in_characters(word);
-        if (used > 0 && used + 1 + n > width) flush();
-        while (n > width) {
-            std::size_t cut = 0;
-            for (std::size_t i = 0; i < width; ++i) cut += sequence_length(word, cut);
-            lines.push_back(word.substr(0, cut));
-            word.erase(0, cut);
-            n -= width;
-        }
-        if (used > 0) {
-            line += ' ';
-            ++used;
-        }
-        line += word;
-        used += n;
-    }
-    if (!line.empty() || lines.empty()) flush();
-    return lines;
 }
 
 class TextWriter {
