@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/store/book.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+#include <optional>
+#include <string>
+
+/// For the files of core/store only: binding and reading of values that may be absent.
+namespace evenfall::store {
+
+/// Runs `work` and turns what SQLite throws into a BookError that names the book.
+template <class Work>
+auto in_book(const Book& book, Work&& work) {
+    try {
+        return work(book.database());
+    } catch (const SQLite::Exception& e) {
+        throw BookError("The book " + book.file().string() + " could not be used: " + e.what() + ".");
+    }
+}
+
+inline void bind_text(SQLite::Statement& s, int at, const std::string& text) {
+    if (text.empty()) s.bind(at);  // NULL: not recorded
+    else s.bind(at, text);
+}
+inline void bind_number(SQLite::Statement& s, int at, std::optional<double> value) {
+    if (value) s.bind(at, *value);
+    else s.bind(at);
+}
+inline void bind_id(SQLite::Statement& s, int at, std::optional<std::int64_t> id) {
+    if (id) s.bind(at, *id);
+    else s.bind(at);
+}
+inline std::optional<double> number_in(SQLite::Column column) {
+    if (column.isNull()) return std::nullopt;
+    return column.getDouble();
+}
+inline std::string text_in(SQLite::Column column) {
+    return column.isNull() ? std::string() : column.getString();
+}
+
+/// The id of the record with that code, or nothing. `table` is one of our own names.
+std::optional<std::int64_t> id_of(SQLite::Database& db, const char* table, const std::string& code);
+
+}  // namespace evenfall::store
