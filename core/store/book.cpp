@@ -250,4 +250,17 @@ std::optional<std::int64_t> id_of(SQLite::Database& db, const char* table, const
     return find.getColumn(0).getInt64();
 }
 
+std::int64_t required_id(const Book& book, const char* table, const std::string& code) {
+    const auto id = id_of(book.database(), table, code);
+    if (!id) {
+        throw BookError("The book " + book.file().string() + " has no " + table + " \"" + code + "\".");
+    }
+    return *id;
+}
+
+std::optional<std::int64_t> optional_id(const Book& book, const char* table, const std::string& code) {
+    if (code.empty()) return std::nullopt;
+    return required_id(book, table, code);
+}
+
 }  // namespace evenfall::store

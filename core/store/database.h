@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/store/book.h"
+#include "core/units/measure.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <optional>
@@ -40,7 +41,31 @@ inline std::string text_in(SQLite::Column column) {
     return column.isNull() ? std::string() : column.getString();
 }
 
+/// Value and unit into two neighbouring columns, from `at` on.
+template <class Q>
+void bind_typed(SQLite::Statement& s, int at, const std::optional<units::Typed<Q>>& value) {
+    if (value) {
+        s.bind(at, value->value);
+        s.bind(at + 1, std::string(value->unit.name));
+    } else {
+        s.bind(at);
+        s.bind(at + 1);
+    }
+}
+/// The same, read from columns `at` and `at` + 1.
+template <class Q>
+std::optional<units::Typed<Q>> typed_in(SQLite::Statement& row, int at) {
+    const auto value = number_in(row.getColumn(at));
+    if (!value) return std::nullopt;
+    return units::Typed<Q>{*value, units::unit_named<Q>(text_in(row.getColumn(at + 1)))};
+}
+
 /// The id of the record with that code, or nothing. `table` is one of our own names.
 std::optional<std::int64_t> id_of(SQLite::Database& db, const char* table, const std::string& code);
+
+/// The same, when the record must be there. @throws BookError naming it
+std::int64_t required_id(const Book& book, const char* table, const std::string& code);
+/// Nothing for an empty code, else as required_id.
+std::optional<std::int64_t> optional_id(const Book& book, const char* table, const std::string& code);
 
 }  // namespace evenfall::store

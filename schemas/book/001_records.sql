@@ -87,7 +87,8 @@ CREATE TABLE reading (
 -- One row per set of units that a weather table came in.
 CREATE TABLE weather_units (
     id           INTEGER PRIMARY KEY,
-    temperature  TEXT, radiation TEXT, wind TEXT, rain TEXT, reference_et TEXT,
+    temperature  TEXT NOT NULL, radiation TEXT NOT NULL, wind TEXT NOT NULL, rain TEXT NOT NULL,
+    reference_et TEXT NOT NULL,      -- empty where the table had no such column
     UNIQUE (temperature, radiation, wind, rain, reference_et)
 ) STRICT;
 
@@ -125,8 +126,29 @@ CREATE TABLE catch_test (
     opposite_pulls    INTEGER NOT NULL DEFAULT 0 CHECK (opposite_pulls IN (0, 1)),
     position_unit     TEXT NOT NULL,
     catch_unit        INTEGER NOT NULL CHECK (catch_unit IN (1, 2, 3)),
+    can_size          REAL, can_size_unit TEXT,
+    flow              REAL, flow_unit TEXT,
+    travel_speed      REAL, travel_speed_unit TEXT,
+    edge_offset       REAL, edge_offset_unit TEXT,
     import            INTEGER REFERENCES import(id)
 ) STRICT;
+
+-- When several stations water the tested area: each one's run, and what it left in each can.
+CREATE TABLE catch_station (
+    test      INTEGER NOT NULL REFERENCES catch_test(id),
+    number    INTEGER NOT NULL,       -- running order, from 1
+    station   TEXT NOT NULL,
+    minutes   REAL NOT NULL,
+    PRIMARY KEY (test, number)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE catch_by_station (
+    test      INTEGER NOT NULL REFERENCES catch_test(id),
+    number    INTEGER NOT NULL,       -- of the can
+    station   TEXT NOT NULL,
+    reading   REAL NOT NULL,
+    PRIMARY KEY (test, number, station)
+) STRICT, WITHOUT ROWID;
 
 -- side: 1 left, 2 right.
 CREATE TABLE catch_can (

@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/meter_store.h"
+
+#include "core/store/database.h"
+
+#include <limits>
+
+namespace evenfall::store {
+namespace {
+
+using calendar::Instant;
+
+constexpr const char* meter_select =
+    "SELECT m.code, s.code, m.unit, m.multiplier, m.digits, p.code, m.installed, m.removed, r.code"
+    " FROM meter m JOIN site s ON s.id = m.site LEFT JOIN meter p ON p.id = m.parent"
+    " LEFT JOIN meter r ON r.id = m.replaces";
+
+/// The row of the highest revision stands for its key.
+constexpr const char* reading_select =
+    "SELECT at, span, value, kind FROM reading r WHERE meter = ?1 AND at BETWEEN ?2 AND ?3"
+    " AND NOT EXISTS (SELECT 1 FROM reading n WHERE n.meter = r.meter AND n.at = r.at"
+    " AND n.span = r.span AND n.revision > r.revision) ORDER BY at, span";
+
+meter::Meter meter_in(SQLite::Statement& row) {
+    meter::Meter m{text_in(row.getColumn(0)), text_in(row.getColumn(1)),
+                   units::unit_named<units::Volume>(text_in(row.getColumn(2))), 1.0, {}, {}, {}, {}, {}};
+    m.multiplier = row.getColumn(3).getDouble();
+    if (!row.getColumn(4).isNull()) m.digits = row.getColumn(4).getInt();
+    m.parent = text_in(row.getColumn(5));
+    m.installed = calendar::parse_date(text_in(row.getColumn(6)));
+    m.removed = calendar::parse_date(text_in(row.getColumn(7)));
+    m.replaces = text_in(row.getColumn(8));
+    return m;
+}
+
+void bind_meter(const Book& book, SQLite::Statement& to, const meter::Meter& m,
+                std::optional<std::int64_t> import) {
+    to.bind(1, m.code);
+    to.bind(2, required_id(book, "site", m.site));
+    to.bind(3, std::string(m.unit.name));
+    to.bind(4, m.multiplier);
+    if (m.digits) to.bind(5, *m.digits);
+    else to.bind(5);
+    bind_id(to, 6, optional_id(book, "meter", m.parent));
+    bind_text(to, 7, m.installed ? calendar::format_date(*m.installed) : "");
+    bind_text(to, 8, m.removed ? calendar::format_date(*m.removed) : "");
+    bind_id(to, 9, optional_id(book, "meter", m.replaces));
+    bind_id(to, 10, import);
+}
+
+meter::Reading reading_in(SQLite::Statement& row) {
+    return {Instant{std::chrono::seconds{row.getColumn(0).getInt64()}},
+            std::chrono::seconds{row.getColumn(1).getInt64()}, row.getColumn(2).getDouble(),
+            static_cast<meter::ReadingKind>(row.getColumn(3).getInt())};
+}
+
+/// The neighbour of an instant, by "max(at) … at < ?" or the like; `fallback` when there is none.
+std::int64_t neighbour(SQLite::Database& db, const char* sql, std::int64_t meter, std::int64_t at) {
+    SQLite::Statement find(db, sql);
+    find.bind(1, meter);
+    find.bind(2, at);
+    find.executeStep();
+    return find.getColumn(0).isNull() ? at : find.getColumn(0).getInt64();
+}
+
+}  // namespace
+
+std::vector<meter::Meter> meters(const Book& book, const std::string& site) {
+    return in_book(book, [&](SQLite::Database& db) {
+        std::vector<meter::Meter> all;
+        SQLite::Statement rows(db, std::string(meter_select) + (site.empty() ? "" : " WHERE s.code = ?") +
+                                       " ORDER BY m.code");
+        if (!site.empty()) rows.bind(1, site);
+        while (rows.executeStep()) all.push_back(meter_in(rows));
+        return all;
+    });
+}
+
+std::optional<meter::Meter> find_meter(const Book& book, const std::string& code) {
+    return in_book(book, [&](SQLite::Database& db) -> std::optional<meter::Meter> {
+        SQLite::Statement rows(db, std::string(meter_select) + " WHERE m.code = ?");
+        rows.bind(1, code);
+        if (!rows.executeStep()) return std::nullopt;
+        return meter_in(rows);
+    });
+}
+
+void add_meter(Book& book, const meter::Meter& meter, std::optional<std::int64_t> import) {
+    in_book(book, [&](SQLite::Database& db) {
+        SQLite::Statement add(db, "INSERT INTO meter (code, site, unit, multiplier, digits, parent,"
+                                  " installed, removed, replaces, import) VALUES (?,?,?,?,?,?,?,?,?,?)");
+        bind_meter(book, add, meter, import);
+        add.exec();
+    });
+}
+
+void replace_meter(Book& book, const meter::Meter& meter, std::optional<std::int64_t> import) {
+    in_book(book, [&](SQLite::Database& db) {
+        SQLite::Statement set(db, "UPDATE meter SET site=?2, unit=?3, multiplier=?4, digits=?5, parent=?6,"
+                                  " installed=?7, removed=?8, replaces=?9, import=?10 WHERE code=?1");
+        bind_meter(book, set, meter, import);
+        set.exec();
+    });
+}
+
+std::int64_t meter_id(const Book& book, const std::string& code) {
+    return in_book(book, [&](SQLite::Database&) { return required_id(book, "meter", code); });
+}
+
+std::vector<meter::Reading> readings_around(const Book& book, const std::string& meter, Instant from,
+                                            Instant to) {
+    return in_book(book, [&](SQLite::Database& db) {
+        const std::int64_t id = required_id(book, "meter", meter);
+        const std::int64_t first =
+            neighbour(db, "SELECT max(at) FROM reading WHERE meter = ? AND at < ?", id,
+                      from.time_since_epoch().count());
+        const std::int64_t last =
+            neighbour(db, "SELECT min(at) FROM reading WHERE meter = ? AND at > ?", id,
+                      to.time_since_epoch().count());
+        SQLite::Statement rows(db, reading_select);
+        rows.bind(1, id);
+        rows.bind(2, first);
+        rows.bind(3, last);
+        std::vector<meter::Reading> all;
+        while (rows.executeStep()) all.push_back(reading_in(rows));
+        return all;
+    });
+}
+
+void for_each_reading(const Book& book, const std::string& meter,
+                      const std::function<void(const meter::Reading&)>& take) {
+    in_book(book, [&](SQLite::Database& db) {
+        SQLite::Statement rows(db, reading_select);
+        rows.bind(1, required_id(book, "meter", meter));
+        rows.bind(2, std::numeric_limits<std::int64_t>::min());
+        rows.bind(3, std::numeric_limits<std::int64_t>::max());
+        while (rows.executeStep()) take(reading_in(rows));
+    });
+}
+
+std::int64_t count_readings(const Book& book, const std::string& meter) {
+    return in_book(book, [&](SQLite::Database& db) {
+        SQLite::Statement rows(db, "SELECT count(*) FROM reading WHERE meter = ? AND revision = 0");
+        rows.bind(1, required_id(book, "meter", meter));
+        rows.executeStep();
+        return rows.getColumn(0).getInt64();
+    });
+}
+
+}  // namespace evenfall::store

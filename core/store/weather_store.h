@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/store/book.h"
+#include "core/units/measure.h"
+#include "core/weather/weather_sheet.h"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+/// Weather stations and days in the book, kept in the units they were typed in. Days are only
+/// ever added: a correction is a row of the next revision.
+/// Tests: tests/store/records_test.cpp
+namespace evenfall::store {
+
+struct WeatherStation {
+    std::string code;
+    std::optional<double> latitude;
+    std::optional<double> longitude;
+    std::optional<units::Typed<units::Length>> elevation;
+    std::optional<double> wind_height_m;  ///< of the anemometer
+};
+
+std::vector<WeatherStation> weather_stations(const Book& book);
+std::optional<WeatherStation> find_weather_station(const Book& book, const std::string& code);
+/// @throws BookError when the code is taken
+void add_weather_station(Book& book, const WeatherStation& station);
+
+/// Latest revision of each day from `from` to `to`, both included, in order of date, converted.
+/// Empty when the station is not in the book.
+std::vector<weather::WeatherDay> weather_days(const Book& book, const std::string& station,
+                                              calendar::Date from, calendar::Date to);
+
+/// Adds days of one station in one table's units. Use within a Transaction.
+class WeatherWriter {
+  public:
+    enum class Outcome { added, unchanged, conflict };
+
+    /// @throws BookError when the station is not in the book
+    WeatherWriter(Book& book, const std::string& station, const weather::SheetUnits& units,
+                  std::optional<std::int64_t> import);
+    ~WeatherWriter();
+    WeatherWriter(const WeatherWriter&) = delete;
+    WeatherWriter& operator=(const WeatherWriter&) = delete;
+
+    /// unchanged: the same values in the same units are there. conflict: other values are there,
+    /// and nothing was stored unless `correct` is set; then this row becomes the next revision.
+    Outcome add(const weather::SheetRow& row, bool correct);
+
+  private:
+    struct Impl;
+    std::unique_ptr<Impl> impl_;
+};
+
+}  // namespace evenfall::store
