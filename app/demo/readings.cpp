@@ -81,18 +81,46 @@ constexpr std::array registers{Register{"HB-M1", 412.36, acre_foot, 1e6, 2, 101}
                                Register{"AV-M2", 18655.2, hundred_cubic_feet, 1e6, 1, 106},
                                Register{"AV-M3", 96204, hundred_gallons, 1e5, 0, 107}};
 
+/// The commons' meter has a logger that writes the register every hour through the warm months.
+bool logged_hourly(std::string_view meter, Date date) {
+    return meter == "AV-M1" && date >= calendar::make_date(2025, 5, 1) &&
+           date < calendar::make_date(2025, 10, 1);
+}
+
+/// Each day is watered in the five hours from nine in the evening, hours 15 to 19 after six.
+constexpr int first_watered_hour = 15;
+constexpr int watered_hours = 5;
+
 class RegisterTape {
   public:
     explicit RegisterTape(std::string& out) : out_(out) {}
 
-    void write(std::string_view meter, Date date, double register_value, int decimals, bool estimated) {
-        out_ += std::string(meter) + "," + calendar::format_date(date) + "T06:00," +
+    void write(std::string_view meter, calendar::LocalTime at, double register_value, int decimals,
+               bool estimated) {
+        out_ += std::string(meter) + "," + calendar::format_local_time(at).substr(0, 16) + "," +
                 format_fixed(register_value, decimals) + (estimated ? ",estimated\n" : ",measured\n");
     }
 
   private:
     std::string& out_;
 };
+
+calendar::LocalTime six_in_the_morning(Date date) {
+    return calendar::LocalTime{date.time_since_epoch()} + std::chrono::hours{6};
+}
+
+/// The 23 readings between two mornings.
+void write_hours(RegisterTape& tape, const Register& reg, Date date, double value, Volume watered,
+                 Volume leaked) {
+    for (int h = 1; h < 24; ++h) {
+        value += leaked / reg.count / 24.0;
+        if (h > first_watered_hour && h <= first_watered_hour + watered_hours) {
+            value += watered / reg.count / watered_hours;
+        }
+        tape.write(reg.meter, six_in_the_morning(date) + std::chrono::hours{h},
+                   std::fmod(value, reg.modulus), reg.decimals, false);
+    }
+}
 
 void append_register(std::string& out, const Register& reg, const std::vector<DailyRain>& rain) {
     RegisterTape tape(out);
@@ -104,20 +132,22 @@ void append_register(std::string& out, const Register& reg, const std::vector<Da
     for (std::size_t i = 0; date <= end; ++i, date += days{1}) {
         // Now and then nobody reached this register and the value was put down by guess.
         const bool estimated = reg.seed == 106 && i % 100 >= 93 && i % 2 == 0;
-        tape.write(meter, date, std::fmod(value, reg.modulus), reg.decimals, estimated);
+        tape.write(meter, six_in_the_morning(date), std::fmod(value, reg.modulus), reg.decimals, estimated);
         if (meter == "HB-M3" && date == calendar::make_date(2025, 6, 18)) {
             meter = "HB-M3B";  // final reading above, first reading of the new meter here
             value = 12.0;
-            tape.write(meter, date, value, reg.decimals, false);
+            tape.write(meter, six_in_the_morning(date), value, reg.decimals, false);
         }
         if (date == end) break;
-        Volume used = leaked_on(reg.meter, date);
+        const Volume leaked = leaked_on(reg.meter, date);
+        Volume watered{};
         for (const Watering& w : waterings) {
             if (std::string_view(w.meter) == reg.meter) {
-                used += watered_on(w, i, date, rain[w.station].mm, random);
+                watered += watered_on(w, i, date, rain[w.station].mm, random);
             }
         }
-        value += used / reg.count;
+        if (logged_hourly(reg.meter, date)) write_hours(tape, reg, date, value, watered, leaked);
+        value += (watered + leaked) / reg.count;
     }
 }
 
