@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "reports/content/report.h"
+
+#include <filesystem>
+#include <stdexcept>
+#include <string>
+
+/// Runs evenfall-print, which draws with Qt what this program writes as JSON, so that this program
+/// starts without Qt. Tests: tests/app/write_report_test.cpp
+namespace evenfall::workflow {
+
+/// The printing program is missing or failed. Its own message is already on standard error.
+class PrintError : public std::runtime_error {
+  public:
+    using std::runtime_error::runtime_error;
+};
+
+/// evenfall-print in the directory of the running program.
+/// @throws PrintError when it is not there, naming the path that was tried
+std::filesystem::path print_program();
+
+struct PrintOrder {
+    std::filesystem::path program;  ///< from print_program()
+    std::string format;             ///< pdf, png, svg
+    std::string paper = "letter";   ///< letter, a4
+    std::filesystem::path out;      ///< file for pdf, directory for png and svg
+};
+
+/// @throws PrintError, InputError where check() would
+void print(const reports::Report& report, const PrintOrder& order);
+
+}  // namespace evenfall::workflow
