@@ -30,6 +30,8 @@ class RowSource {
     /// Cells of the current row, as many as the header has unless `row_issue` says otherwise.
     /// Valid until the next call of next().
     virtual std::span<const std::string_view> cells() const = 0;
+    /// The column of the file that cell `i` of the current row comes from, for messages.
+    virtual std::string column_name(std::size_t i) const { return header()[i]; }
     /// Line of the file (row of the sheet) where the current row starts, from 1.
     virtual std::size_t row() const = 0;
     /// What makes the current row unfit as a whole, such as a missing cell.
