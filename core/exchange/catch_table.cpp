@@ -11,6 +11,9 @@ namespace {
 using audit::CatchTest;
 using audit::Layout;
 
+/// More is no catch test; the search for a can that stands twice must stay short.
+constexpr std::size_t most_cans = 10'000;
+
 constexpr std::pair<std::string_view, Layout> layouts[]{{"grid", Layout::grid},
                                                         {"pivot", Layout::pivot},
                                                         {"traveller", Layout::traveller},
@@ -86,9 +89,8 @@ CatchTableReader::CatchTableReader(const ColumnIndex& columns, std::string file,
 
 CatchTest& CatchTableReader::test_of(RowReader& row) {
     const std::string code(row.text("test"));
-    const auto found = std::find_if(tests_.begin(), tests_.end(),
-                                    [&](const CatchTest& t) { return t.code == code; });
-    if (found != tests_.end()) return *found;
+    const auto [found, is_new] = by_code_.try_emplace(code, tests_.size());
+    if (!is_new) return tests_[found->second];
     CatchTest t;
     t.code = code;
     t.file = file_;
@@ -205,6 +207,10 @@ void CatchTableReader::read_can(RowReader& row, CatchTest& test) {
     if (same != test.catches.end()) {
         row.refuse("can", c.can, "each can once in a test; this one stands in row " +
                                      std::to_string(same->row) + " too");
+        return;
+    }
+    if (test.catches.size() >= most_cans) {
+        row.refuse("can", c.can, "at most " + std::to_string(most_cans) + " cans in a test");
         return;
     }
     test.catches.push_back(std::move(c));

@@ -172,8 +172,8 @@ weather::DayUnits day_units(const ColumnIndex& columns, const std::string& file)
         const std::string u = unit(group);
         if (u.empty()) continue;
         if (!units.temperature.empty() && units.temperature != u) {
-            throw InputError(Issue{{file, 1, std::string(group)}, u,
-                                   "all temperatures of a table in one unit"});
+            const Place place{file, 1, std::string(group)};
+            throw InputError(Issue{place, u, "all temperatures of a table in one unit"});
         }
         units.temperature = u;
     }

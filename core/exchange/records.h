@@ -10,6 +10,7 @@
 
 #include <optional>
 #include <string>
+#include <unordered_map>
 #include <vector>
 
 /// One row of each kind of table as a record. Each function notes every issue of the row in the
@@ -54,6 +55,7 @@ class CatchTableReader {
     std::string file_;
     bool in_book_;
     std::vector<audit::CatchTest> tests_;
+    std::unordered_map<std::string, std::size_t> by_code_;
 };
 
 }  // namespace evenfall::exchange
