@@ -53,14 +53,14 @@ WeatherFile read_weather(const std::filesystem::path& path) {
         throw InputError(Issue{{rows.file(), rows.row(), "date"}, "no such column",
                                "a column date: this reads daily tables"});
     }
-    const weather::DayUnits units = day_units(columns, rows.file());
+    const weather::SheetUnits units = sheet_units(columns, rows.file());
     WeatherFile out;
     std::vector<std::pair<calendar::Date, std::size_t>> seen;
     out.notes = each_row(rows, columns, [&](RowReader& row) {
         const std::string station(row.text("station"));
         if (out.days.empty() && out.station.empty()) out.station = station;
         if (station != out.station) row.refuse("station", station, "one station in this file");
-        const weather::TypedDay day = read_weather_day(row);
+        const weather::SheetRow day = read_weather_day(row);
         if (!row.ok()) return;
         out.days.push_back(weather::converted(day, units));
         seen.emplace_back(day.date, row.row());

@@ -2,7 +2,6 @@
 #pragma once
 
 #include "core/audit/catch_test.h"
-#include "core/weather/typed_day.h"
 #include "core/weather/weather_day.h"
 
 #include <filesystem>

@@ -141,14 +141,16 @@ ExchangeRow read_exchange(RowReader& row) {
     return x;
 }
 
-weather::WeatherStation read_station(RowReader& row) {
-    weather::WeatherStation s;
+store::WeatherStation read_station(RowReader& row) {
+    store::WeatherStation s;
     s.code = code(row, "station");
     static_cast<void>(row.needed_number("latitude"));
     s.latitude = row.number_within("latitude", -90, 90, "degrees north from -90 to 90");
     s.longitude = row.number_within("longitude", -180, 180, "degrees east from -180 to 180");
     s.elevation = row.measure<units::Length>("elevation");
-    s.wind_height = positive<units::Length>(row, "wind_height");
+    if (const auto height = positive<units::Length>(row, "wind_height")) {
+        s.wind_height_m = height->quantity().in(units::metre);
+    }
     return s;
 }
 
@@ -162,8 +164,8 @@ meter::Bill read_bill(RowReader& row) {
     return b;
 }
 
-weather::DayUnits day_units(const ColumnIndex& columns, const std::string& file) {
-    weather::DayUnits units;
+weather::SheetUnits sheet_units(const ColumnIndex& columns, const std::string& file) {
+    weather::SheetUnits units;
     const auto unit = [&](std::string_view group) -> std::string {
         const auto* found = columns.find(group);
         return found == nullptr ? std::string{} : std::string(found->unit);
@@ -184,10 +186,10 @@ weather::DayUnits day_units(const ColumnIndex& columns, const std::string& file)
     return units;
 }
 
-weather::TypedDay read_weather_day(RowReader& row) {
+weather::SheetRow read_weather_day(RowReader& row) {
     static const std::string mark =
         "; if it marks a missing value, leave the cell empty or name the mark in a map";
-    weather::TypedDay d;
+    weather::SheetRow d;
     d.date = row.needed_date("date").value_or(calendar::Date{});
     const auto temperature = [&](std::string_view group) {
         const bool f = row.unit(group) == "f";

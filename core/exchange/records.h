@@ -6,7 +6,8 @@
 #include "core/meter/meter.h"
 #include "core/meter/screens.h"
 #include "core/site/site.h"
-#include "core/weather/typed_day.h"
+#include "core/store/weather_store.h"
+#include "core/weather/weather_sheet.h"
 
 #include <optional>
 #include <string>
@@ -21,7 +22,7 @@ namespace evenfall::exchange {
 site::Site read_site(RowReader& row);
 site::Area read_area(RowReader& row);
 meter::Meter read_meter(RowReader& row);
-weather::WeatherStation read_station(RowReader& row);
+store::WeatherStation read_station(RowReader& row);
 meter::Bill read_bill(RowReader& row);
 
 struct ExchangeRow {
@@ -33,8 +34,8 @@ ExchangeRow read_exchange(RowReader& row);
 
 /// Units of a weather table, from its columns.
 /// @throws InputError when temperatures stand in two units
-weather::DayUnits day_units(const ColumnIndex& columns, const std::string& file);
-weather::TypedDay read_weather_day(RowReader& row);
+weather::SheetUnits sheet_units(const ColumnIndex& columns, const std::string& file);
+weather::SheetRow read_weather_day(RowReader& row);
 
 /// Puts the rows of a catch table together to tests. The columns of a test (area, date, throat
 /// area ...) may stand in each of its rows or in the first one only, but must agree.

@@ -2,7 +2,7 @@
 #include "core/exchange/csv_reader.h"
 
 #include "core/exchange/utf8.h"
-#include "tests/exchange/files.h"
+#include "tests/support/scratch.h"
 
 #include <catch2/catch.hpp>
 
@@ -14,13 +14,13 @@
 using namespace evenfall;
 using namespace evenfall::exchange;
 using Catch::Matchers::Contains;
-using tests::Folder;
+using tests::Scratch;
 using Rows = std::vector<std::vector<std::string>>;
 
 namespace {
 
 Rows rows_of(const std::string& text, std::optional<char> delimiter = std::nullopt) {
-    const Folder folder;
+    const Scratch folder;
     CsvReader reader(folder.write("t.csv", text), delimiter);
     Rows rows{reader.header()};
     while (reader.next()) {
@@ -69,7 +69,7 @@ TEST_CASE("delimiters, marks, comments and empty lines", "[exchange]") {
 }
 
 TEST_CASE("row numbers are lines of the file", "[exchange]") {
-    const Folder folder;
+    const Scratch folder;
     CsvReader reader(folder.write("t.csv", "# note\na,b\n\n\"x\ny\",2\r\n3,4\n5\n"));
     REQUIRE(reader.next());
     CHECK(reader.row() == 4);
@@ -87,7 +87,7 @@ TEST_CASE("files that are cut short", "[exchange]") {
     CHECK_THAT(refusal("a,b,c\n1,2,3\n4,5"), Contains("row 3") && Contains("cut short"));
     CHECK_THAT(refusal("a,b\n1,\"never closed\n2,3\n"), Contains("row 2") && Contains("cut short"));
     CHECK_THAT(refusal("a,\"b\n"), Contains("closed quotes"));
-    const Folder folder;
+    const Scratch folder;
     CsvReader whole(folder.write("t.csv", "a,b\n1,20"));
     while (whole.next()) {}
     REQUIRE(whole.notes().size() == 1);
@@ -104,7 +104,7 @@ TEST_CASE("files that are no table", "[exchange]") {
     CHECK_THAT(refusal(std::string("\xFF\xFE" "a\0,\0b\0", 8)), Contains("UTF-16"));
     CHECK_THAT(refusal("PK\x03\x04xxxx"), Contains("packed"));
     CHECK_THAT(refusal("a,b\r1,2\r3,4\r"), Contains("lone CR"));
-    const Folder folder;
+    const Scratch folder;
     CHECK_THROWS_AS(CsvReader(folder / "none.csv"), InputError);
     CHECK_THROWS_AS(CsvReader(folder.path()), InputError);
 }
@@ -138,7 +138,7 @@ TEST_CASE("long files go through a small buffer", "[exchange]") {
 }
 
 TEST_CASE("a line of two gigabytes is refused without reading it", "[exchange]") {
-    const Folder folder;
+    const Scratch folder;
     // Sparse files: they take no room on the disk.
     for (const char* start : {"a,b\n1,", "a,b\n1,\"", ""}) {
         const auto path = folder.write("big.csv", start);

@@ -2,7 +2,7 @@
 #include "core/exchange/plain_files.h"
 
 #include "core/input_error.h"
-#include "tests/exchange/files.h"
+#include "tests/support/scratch.h"
 
 #include <catch2/catch.hpp>
 
@@ -11,12 +11,12 @@ using namespace evenfall;
 using namespace evenfall::exchange;
 using Catch::Matchers::Contains;
 using Catch::Matchers::WithinAbs;
-using tests::Folder;
+using tests::Scratch;
 
 namespace {
 template <class Read>
 std::string refusal(Read read, const std::string& text) {
-    const Folder folder;
+    const Scratch folder;
     try {
         static_cast<void>(read(folder.write("t.csv", text)));
     } catch (const InputError& e) {
@@ -29,7 +29,7 @@ std::string weather_refusal(const std::string& text) { return refusal(read_weath
 }  // namespace
 
 TEST_CASE("a grid test from a file with nothing but cans", "[exchange][constructed]") {
-    const Folder folder;
+    const Scratch folder;
     const auto file = read_catches(folder.write("t.csv",
         "can,x_ft,y_ft,volume_ml,excluded\n1,0,0,21.5,\n2,10,0,0,\n3,0,10,3,knocked over\n"));
     REQUIRE(file.tests.size() == 1);
@@ -45,7 +45,7 @@ TEST_CASE("a grid test from a file with nothing but cans", "[exchange][construct
 }
 
 TEST_CASE("layouts are told from the columns", "[exchange][constructed]") {
-    const Folder folder;
+    const Scratch folder;
     const auto pivot = read_catches(folder.write("p.csv", "can,distance_m,depth_mm\n1,10,5\n"));
     CHECK(pivot.tests[0].layout == audit::Layout::pivot);
     CHECK(pivot.tests[0].catch_unit == audit::CatchUnit::millimetre);
@@ -68,7 +68,7 @@ TEST_CASE("layouts are told from the columns", "[exchange][constructed]") {
 }
 
 TEST_CASE("cans read after every station", "[exchange][constructed]") {
-    const Folder folder;
+    const Scratch folder;
     const auto file = read_catches(folder.write(
         "s.csv", "can,station,station_minutes,volume_ml\n1,A,10,5\n2,A,,6\n1,B,15,7\n2,B,15,8\n"));
     const auto& t = file.tests[0];
@@ -105,7 +105,7 @@ TEST_CASE("catch sheets with mistakes", "[exchange][constructed]") {
 }
 
 TEST_CASE("a weather table in customary units", "[exchange][constructed]") {
-    const Folder folder;
+    const Scratch folder;
     const auto file = read_weather(folder.write("w.csv",
         "station,date,tmax_f,tmin_f,tdew_f,rs_langley,wind_mph,rain_in,rhmax_percent\n"
         "W,2024-07-02,86,59,50,600,10,0,\nW,2024-07-01,122,32,,,,0.5,100.2\n"));
