@@ -56,40 +56,40 @@ Input make_input() {
 
 constexpr double p = 0.45;
 
-/// The same arithmetic over plain arrays and nothing else. Returns the mean drainage.
-double bare_area(const Input& in, std::size_t area) {
-    double dr[cans], dp[cans], ro[cans], et[cans], stress[cans];
-    const double* share = in.shares[area].data();
+/// The same arithmetic over plain arrays and nothing else: one day of all cans.
+void bare_day(const double* __restrict__ share, double* __restrict__ dr, double* __restrict__ dp,
+              double* __restrict__ ro, double* __restrict__ et, double* __restrict__ stress,
+              double etc, double rain, double water, double limit, double taw, double scale) {
     for (std::size_t i = 0; i < cans; ++i) {
-        dr[i] = 0.0;
-        dp[i] = ro[i] = et[i] = stress[i] = 0.0;
+        const double applied = water * share[i];
+        const double taken = applied < limit ? applied : limit;
+        double d = dr[i] - (rain + taken);
+        dp[i] += d < 0.0 ? -d : 0.0;
+        d = d < 0.0 ? 0.0 : d;
+        const double left = taw - d > 0.0 ? taw - d : 0.0;
+        const double factor = left * scale;
+        const double wanted = factor < 1.0 ? factor * etc : etc;
+        const double e = wanted < left ? wanted : left;
+        dr[i] = d + e;
+        ro[i] += applied - taken;
+        et[i] += e;
+        stress[i] += factor < 1.0 ? 1.0 : 0.0;
     }
+}
+
+/// Mean drainage of an area; the other sums go through `sink`, so that none is left out.
+double bare_area(const Input& in, std::size_t area, double& sink) {
+    double dr[cans] = {}, dp[cans] = {}, ro[cans] = {}, et[cans] = {}, stress[cans] = {};
     const double taw = in.available[area];
     for (std::size_t t = 0; t < day_count; ++t) {
-        const double etc = in.et[t].si();
-        const double rain = in.rain[t].si();
-        const double water = in.water[t].si();
-        const double limit = 1e9;
-        const double scale = 1.0 / ((1.0 - p) * taw);
-        for (std::size_t i = 0; i < cans; ++i) {
-            const double applied = water * share[i];
-            const double taken = applied < limit ? applied : limit;
-            double d = dr[i] - (rain + taken);
-            const double drained = d < 0.0 ? -d : 0.0;
-            d = d < 0.0 ? 0.0 : d;
-            const double left = taw - d > 0.0 ? taw - d : 0.0;
-            const double factor = left * scale;
-            const double wanted = factor < 1.0 ? factor * etc : etc;
-            const double e = wanted < left ? wanted : left;
-            dr[i] = d + e;
-            dp[i] += drained;
-            ro[i] += applied - taken;
-            et[i] += e;
-            stress[i] += factor < 1.0 ? 1.0 : 0.0;
-        }
+        bare_day(in.shares[area].data(), dr, dp, ro, et, stress, in.et[t].si(), in.rain[t].si(),
+                 in.water[t].si(), 1e9, taw, 1.0 / ((1.0 - p) * taw));
     }
     double sum = 0.0;
-    for (std::size_t i = 0; i < cans; ++i) sum += dp[i] + 0.0 * (ro[i] + et[i] + stress[i]);
+    for (std::size_t i = 0; i < cans; ++i) {
+        sum += dp[i];
+        sink += ro[i] + et[i] + stress[i];
+    }
     return sum / static_cast<double>(cans);
 }
 
@@ -112,6 +112,7 @@ int main() {
                          {}});
     }
     std::vector<double> bare(areas);
+    std::vector<double> sinks(areas);
     std::vector<BucketTotals> ours;
     bool right = true;
     for (const unsigned threads : {1U, 2U}) {
@@ -122,7 +123,9 @@ int main() {
                 std::vector<std::jthread> workers;
                 for (unsigned w = 0; w < threads; ++w) {
                     workers.emplace_back([&, w] {
-                        for (std::size_t a = w; a < areas; a += threads) bare[a] = bare_area(in, a);
+                        for (std::size_t a = w; a < areas; a += threads) {
+                            bare[a] = bare_area(in, a, sinks[a]);
+                        }
                     });
                 }
             }));
