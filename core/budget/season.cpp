@@ -137,28 +137,25 @@ struct WeightedDepth {
     }
 };
 
-/// The site's month from its areas. Need and budget are those of the areas that have an account,
+/// The month of several areas together. Need and budget are those of the areas that have an account,
 /// so that they stand beside the use; where no area has one, those of all areas.
-SeasonMonth site_month(const std::vector<AreaSeason>& areas, std::size_t k, Month month) {
+SeasonMonth month_together(std::span<const AreaSeason* const> areas, std::size_t k) {
     SeasonMonth out;
-    out.month = month;
-    out.days = calendar::days_in(month);
-    const bool any_account = std::any_of(areas.begin(), areas.end(), [&](const AreaSeason& a) {
-        return a.months[k].account.has_value();
+    const bool any_account = std::any_of(areas.begin(), areas.end(), [&](const AreaSeason* a) {
+        return a->months[k].account.has_value();
     });
     WeightedDepth et, rain, landscape, effective, need;
     bool budget_known = true;
     double days = 0.0;
-    Volume area_days;
     units::Area counted_size;
-    for (const AreaSeason& area : areas) {
-        const AreaMonth& part = area.months[k];
+    for (const AreaSeason* area : areas) {
+        const AreaMonth& part = area->months[k];
         add_volumes(out, part);
-        et.add(part.reference_et, area.size);
-        rain.add(part.rain, area.size);
-        landscape.add(part.landscape_et, area.size);
-        effective.add(part.effective_rain, area.size);
-        need.add(part.need_depth, area.size);
+        et.add(part.reference_et, area->size);
+        rain.add(part.rain, area->size);
+        landscape.add(part.landscape_et, area->size);
+        effective.add(part.effective_rain, area->size);
+        need.add(part.need_depth, area->size);
         if (any_account && !part.account) {
             add_flag(out.flags, SeasonFlag::areas_missing);
             continue;
@@ -166,8 +163,8 @@ SeasonMonth site_month(const std::vector<AreaSeason>& areas, std::size_t k, Mont
         add(out.need, part.need);
         add(out.budget, part.budget);
         budget_known = budget_known && part.budget.has_value();
-        days += part.days_counted * area.size.si();
-        counted_size += area.size;
+        days += part.days_counted * area->size.si();
+        counted_size += area->size;
     }
     out.reference_et = et.mean();
     out.rain = rain.mean();
@@ -198,6 +195,33 @@ void add_unassigned(const SeasonInputs& in, const MeteredSite& metered, SeasonMo
         figures.estimated_share = own.estimated_share;
         if (own.submeters_above) add_flag(figures.flags, SeasonFlag::submeters_above);
         add_volumes(month, figures);
+    }
+}
+
+/// The site's months, and those of each meter that feeds areas.
+void add_groups(const SeasonInputs& in, const MeteredSite& metered, SeasonResult& out) {
+    std::vector<const AreaSeason*> all;
+    std::map<std::string, std::vector<const AreaSeason*>> by_meter;
+    for (const AreaSeason& area : out.areas) {
+        all.push_back(&area);
+        if (!area.meter.empty()) by_meter[area.meter].push_back(&area);
+    }
+    const auto add_month = [&](std::span<const AreaSeason* const> areas, std::size_t k,
+                               std::vector<SeasonMonth>& months) {
+        months.push_back(month_together(areas, k));
+        months.back().month = calendar::plus_months(in.from, static_cast<int>(k));
+        months.back().days = calendar::days_in(months.back().month);
+    };
+    for (const auto& [meter, areas] : by_meter) {
+        out.meters.push_back({meter, {}, {}});
+        for (std::size_t k = 0; k < areas.front()->months.size(); ++k) {
+            add_month(areas, k, out.meters.back().months);
+        }
+        out.meters.back().total = total_of_all(out.meters.back().months);
+    }
+    for (std::size_t k = 0; in.from + std::chrono::months{k} <= in.to; ++k) {
+        add_month(all, k, out.months);
+        add_unassigned(in, metered, out.months.back());
     }
 }
 
@@ -259,9 +283,8 @@ SeasonResult season(const SeasonInputs& in) {
                 month));
             area.months.back().uniformity = choice;
         }
-        out.months.push_back(site_month(out.areas, out.months.size(), month));
-        add_unassigned(in, metered, out.months.back());
     }
+    add_groups(in, metered, out);
     for (AreaSeason& area : out.areas) area.total = total_of_all(area.months);
     out.total = total_of_all(out.months);
     if (in.program.period == Period::year) out.years = years_of(out.months);

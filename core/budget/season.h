@@ -4,6 +4,7 @@
 #include "core/audit/catch_test.h"
 #include "core/audit/quarter_rule.h"
 #include "core/budget/program.h"
+#include "core/budget/season_cost.h"
 #include "core/budget/season_flag.h"
 #include "core/budget/uniformity_choice.h"
 #include "core/budget/waste_account.h"
@@ -108,6 +109,7 @@ struct AreaMonth : SeasonMonth {
     std::optional<weather::CoefficientChoice> coefficient;
     std::size_t uniformity = 0;                   ///< index in AreaSeason::uniformity
     std::optional<WasteInputs> inputs;            ///< from which the account was made
+    double metered_share = 1.0;                   ///< of the time of the days counted
 };
 
 struct AreaSeason {
@@ -118,6 +120,13 @@ struct AreaSeason {
     bool special = false;
     std::vector<UniformityChoice> uniformity;     ///< by date, each one that a month used
     std::vector<AreaMonth> months;
+    SeasonFigures total;
+};
+
+/// The areas that one meter feeds, together.
+struct MeterSeason {
+    std::string meter;  ///< code
+    std::vector<SeasonMonth> months;
     SeasonFigures total;
 };
 
@@ -151,11 +160,13 @@ struct SeasonResult {
     calendar::Month to;
     Program program;
     std::vector<AreaSeason> areas;   ///< in the order given
+    std::vector<MeterSeason> meters; ///< that feed areas, by code
     std::vector<SeasonMonth> months; ///< of the site
     SeasonFigures total;
     std::vector<YearAllowance> years;///< only for programs that hold use against a year
     std::vector<Note> notes;
     std::vector<SeasonFinding> findings;
+    std::optional<SeasonCost> cost{};///< money and energy, where a caller added it
 };
 
 /// @throws InputError for a range that runs backward, weather out of order or a day twice, two

@@ -158,6 +158,7 @@ AreaMonth area_month(const SeasonInputs& in, const DailyWeather& weather,
             metered_share = 1.0;
         }
     }
+    out.metered_share = metered_share;
     out.days_counted = run->days() * metered_share;
     add_need(in, weather, terms, *run, metered_share, out);
     if (counted && *counted < Volume{}) {
