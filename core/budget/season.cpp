@@ -47,13 +47,15 @@ struct Share {
 };
 
 /// The share of its meter that each area gets in a month, in the order of the areas.
-std::vector<Share> shares_of(const SeasonInputs& in,
+std::vector<Share> shares_of(const SeasonInputs& in, const MeteredSite& metered,
                              const std::vector<weather::CoefficientChoice>& coefficients) {
-    std::map<std::string, std::vector<std::size_t>> by_meter;
-    for (std::size_t i = 0; i < in.areas.size(); ++i) by_meter[in.areas[i].meter].push_back(i);
+    std::map<std::size_t, std::vector<std::size_t>> by_place;
+    for (std::size_t i = 0; i < in.areas.size(); ++i) {
+        if (const auto place = metered.index_of(in.areas[i].meter)) by_place[*place].push_back(i);
+    }
     std::vector<Share> shares(in.areas.size());
-    for (const auto& [meter, members] : by_meter) {
-        if (meter.empty() || (members.size() == 1 && !in.areas[members.front()].share)) continue;
+    for (const auto& [place, members] : by_place) {
+        if (members.size() == 1 && !in.areas[members.front()].share) continue;
         double all_weights = 0.0;
         for (const std::size_t i : members) all_weights += coefficients[i].value.value();
         std::vector<meter::SplitInput> parts;
@@ -182,9 +184,9 @@ SeasonMonth month_together(std::span<const AreaSeason* const> areas, std::size_t
 /// Own use of meters that feed no area: the site's water, but nobody's account.
 void add_unassigned(const SeasonInputs& in, const MeteredSite& metered, SeasonMonth& month) {
     for (std::size_t i = 0; i < metered.size(); ++i) {
-        const std::string& code = metered.input(i).meter.code;
-        const bool feeds = std::any_of(in.areas.begin(), in.areas.end(),
-                                       [&](const site::Area& a) { return a.meter == code; });
+        const bool feeds = std::any_of(in.areas.begin(), in.areas.end(), [&](const site::Area& a) {
+            return metered.index_of(a.meter) == i;
+        });
         if (feeds) continue;
         const auto run = metered.days_metered(i, month.month);
         if (!run) continue;
@@ -204,7 +206,9 @@ void add_groups(const SeasonInputs& in, const MeteredSite& metered, SeasonResult
     std::map<std::string, std::vector<const AreaSeason*>> by_meter;
     for (const AreaSeason& area : out.areas) {
         all.push_back(&area);
-        if (!area.meter.empty()) by_meter[area.meter].push_back(&area);
+        if (const auto place = metered.index_of(area.meter)) {
+            by_meter[metered.name(*place)].push_back(&area);
+        }
     }
     const auto add_month = [&](std::span<const AreaSeason* const> areas, std::size_t k,
                                std::vector<SeasonMonth>& months) {
@@ -272,7 +276,7 @@ SeasonResult season(const SeasonInputs& in) {
         for (const site::Area& area : in.areas) {
             coefficients.push_back(weather::landscape_coefficient(area, month));
         }
-        const auto shares = shares_of(in, coefficients);
+        const auto shares = shares_of(in, metered, coefficients);
         for (std::size_t i = 0; i < in.areas.size(); ++i) {
             AreaSeason& area = out.areas[i];
             const std::size_t choice = choice_for(area.uniformity, month);

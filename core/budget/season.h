@@ -33,7 +33,8 @@
 /// a whole month with N / n times the rain and the ET. A gap inside the meter's record scales need
 /// and budget to the share of the time that was metered.
 ///
-/// Water. A meter's own use is its volume less that of the meters below it. It is divided among
+/// Water. Meters that replaced one another are one place (see metered.h). A place's own use is its
+/// volume less that of the meters below it. It is divided among
 /// the areas it feeds by their given shares, else by area x coefficient of the month. Water of a
 /// meter that feeds no area, and water metered on days whose need is not known, is in `use` and
 /// in `outside_account`; the account closes to the difference of the two.
@@ -125,7 +126,7 @@ struct AreaSeason {
 
 /// The areas that one meter feeds, together.
 struct MeterSeason {
-    std::string meter;  ///< code
+    std::string meter;  ///< code, or "M-1 then M-2" where one replaced the other
     std::vector<SeasonMonth> months;
     SeasonFigures total;
 };

@@ -125,23 +125,22 @@ std::vector<SeasonFinding> season_findings(const SeasonInputs& in, const Metered
         for (const SeasonFlag flag : told) find_runs(area, flag, findings);
     }
     for (std::size_t i = 0; i < metered.size(); ++i) {
-        const std::string& code = metered.input(i).meter.code;
-        const auto problems = metered.record(i).problems.size();
+        const std::string record = "meter " + metered.name(i);
+        const auto problems = metered.problems(i);
         if (problems > 0) {
-            findings.push_back({"meter " + code,
+            findings.push_back({record,
                                 "Its record has " + std::to_string(problems) +
                                     (problems == 1 ? " place" : " places") +
                                     " that cannot be read as a flow forward; see the meter screens."});
         }
-        const bool feeds = std::any_of(in.areas.begin(), in.areas.end(),
-                                       [&](const site::Area& a) { return a.meter == code; });
-        const bool above = std::any_of(in.meters.begin(), in.meters.end(), [&](const MeterInput& m) {
-            return m.meter.parent == code;
+        const bool feeds = std::any_of(in.areas.begin(), in.areas.end(), [&](const site::Area& a) {
+            return metered.index_of(a.meter) == i;
         });
         if (!feeds) {
-            findings.push_back({"meter " + code,
-                                above ? "What it shows beyond its submeters is in no area's account."
-                                      : "It feeds no area; its water is in no area's account."});
+            findings.push_back({record,
+                                metered.has_places_below(i)
+                                    ? "What it shows beyond its submeters is in no area's account."
+                                    : "It feeds no area; its water is in no area's account."});
         }
     }
     return findings;

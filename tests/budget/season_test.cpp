@@ -246,6 +246,34 @@ TEST_CASE("a meter's own use leaves out the meters below it", "[budget][derived]
     }
 }
 
+// DERIVED. The old meter stood from 1 to 16 June and passed 80,000, the new one 120,000 after it.
+TEST_CASE("meters that replaced one another are one place", "[budget][derived]") {
+    auto in = one_area_june();
+    const auto change = make_date(2023, 6, 16);
+    in.meters = {meter_input("NEW", {{change, 5}, {make_date(2023, 7, 1), 120005}}),
+                 meter_input("OLD", {{make_date(2023, 6, 1), 900}, {change, 80900}})};
+    in.meters[0].meter.replaces = std::string("OLD");
+    in.meters[0].leaks = {{in.from, 1000.0 * us_gallon}};
+    in.meters[1].leaks = {{in.from, 500.0 * us_gallon}};
+    for (const char* code : {"OLD", "NEW"}) {
+        CAPTURE(code);
+        in.areas[0].meter = std::string(code);
+        const auto result = season(in);
+        const AreaMonth& m = result.areas[0].months[0];
+        CHECK(m.flags.empty());
+        CHECK_THAT(gallons(m.use), WithinAbs(200000, 1e-6));
+        CHECK_THAT(m.account.value().leak.in(us_gallon), WithinAbs(1500, 1e-6));
+        CHECK(gallons(result.total.outside_account) == 0.0);
+        REQUIRE(result.meters.size() == 1);
+        CHECK(result.meters[0].meter == "OLD then NEW");
+    }
+    // One area may name the old meter and another the new: they share one place.
+    in.areas.push_back(area("B", 1.0, 0.8, "OLD"));
+    const auto result = season(in);
+    CHECK_THAT(gallons(result.areas[0].months[0].use), WithinAbs(100000, 1e-6));
+    CHECK_THAT(gallons(result.areas[1].months[0].use), WithinAbs(100000, 1e-6));
+}
+
 // DERIVED. June 100,000 (short 30,340.57), July 300,000 with need 4.96 in = 134,685.26.
 TEST_CASE("months are not netted in the total", "[budget][derived]") {
     auto in = one_area_june();
