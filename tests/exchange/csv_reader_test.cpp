@@ -106,7 +106,7 @@ TEST_CASE("files that are no table", "[exchange]") {
     CHECK_THAT(refusal("a,b\r1,2\r3,4\r"), Contains("lone CR"));
     const Scratch folder;
     CHECK_THROWS_AS(CsvReader(folder / "none.csv"), InputError);
-    CHECK_THROWS_AS(CsvReader(folder.path()), InputError);
+    CHECK_THROWS_AS(CsvReader(folder.folder()), InputError);
 }
 
 TEST_CASE("bytes that are not UTF-8 are named with row and column", "[exchange]") {
