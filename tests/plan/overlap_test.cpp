@@ -73,17 +73,18 @@ TEST_CASE("mean rate of overlapped cones has its closed form", "[plan][derived]"
 // PUBLISHED in part: von Bernuth and Mecham, Defining the Run Time Multiplier, pp. 1-2: cones on 50 % by
 // 70 % of diameter, printed CU 0.805, DU_LH 0.810, DU_LQ 0.772, lowest 5.4, mean 7.8. Their sampling grid
 // is not printed and no regular grid gives all of them, so the tolerance is 0.03 in the ratios.
-// DERIVED beside it: fine-grid integration, CU 0.799, DU_LH 0.799, DU_LQ 0.747, minimum 4.91.
+// DERIVED beside it: numpy on 2000 x 2800 points of the same rectangle gives CU 0.79880, DU_LH 0.79953,
+// DU_LQ 0.74748, minimum 4.879; cells of 0.1 m sample the two driest spots from up to 0.07 m away.
 TEST_CASE("cones on half by seven tenths of diameter", "[plan][published]") {
     const double flow = 10.0 / 1000.0 * std::numbers::pi * 100.0 / 3.0;
     const auto p = overlap_of(repeating(30.0, 42.0, 10.0, flow, 10.0, 14.0, false), with_cell(0.1)).prediction;
     CHECK_THAT(p.cu->value(), WithinAbs(0.805, 0.03));
     CHECK_THAT(p.du_lh->value(), WithinAbs(0.810, 0.03));
     CHECK_THAT(p.du_lq->value(), WithinAbs(0.772, 0.03));
-    CHECK_THAT(p.cu->value(), WithinAbs(0.799, 0.0005));
-    CHECK_THAT(p.du_lh->value(), WithinAbs(0.799, 0.0005));
-    CHECK_THAT(p.du_lq->value(), WithinAbs(0.747, 0.0005));
-    CHECK_THAT(p.lowest_rate.in(millimetre_per_hour), WithinAbs(4.91, 0.005));
+    CHECK_THAT(p.cu->value(), WithinAbs(0.79880, 5e-5));
+    CHECK_THAT(p.du_lh->value(), WithinAbs(0.79953, 5e-5));
+    CHECK_THAT(p.du_lq->value(), WithinAbs(0.74748, 5e-5));
+    CHECK_THAT(p.lowest_rate.in(millimetre_per_hour), WithinAbs(4.879, 0.05));
 }
 
 TEST_CASE("water on target and off target add up to the flow of the heads", "[plan][derived]") {
@@ -186,7 +187,8 @@ TEST_CASE("the scheduling coefficient of an even field is one", "[plan][derived]
     for (const WindowCoefficient& w : q.scheduling) CHECK_THAT(w.value->value(), WithinAbs(1.0, 1e-6));
     CHECK_THAT(q.du_lq->value(), WithinAbs(1.0, 1e-6));
     CHECK_THAT(q.cu->value(), WithinAbs(1.0, 1e-6));
-    CHECK_THAT(q.mean_rate.in(millimetre_per_hour), WithinRel(2000.0 / (std::numbers::pi * 400.0), 1e-4));
+    // The softened edge spans three of 256 table steps here, which moves a ten-thousandth of the water.
+    CHECK_THAT(q.mean_rate.in(millimetre_per_hour), WithinRel(2000.0 / (std::numbers::pi * 400.0), 3e-4));
 }
 
 TEST_CASE("wind moves and stretches the pattern and keeps the water", "[plan][derived]") {

@@ -1,0 +1,460 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/plan_file.h"
+
+#include "core/exchange/json_screen.h"
+#include "core/input_error.h"
+#include "core/plan/check_plan.h"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <initializer_list>
+#include <iterator>
+
+namespace evenfall::exchange {
+namespace {
+
+using nlohmann::json;
+using namespace plan;
+
+/// Walks the parsed file. Collects issues and goes on, so that one run shows all of them.
+class PlanReader {
+  public:
+    PlanReader(const json& root, std::string file) : root_(root), file_(std::move(file)) {}
+
+    Plan run() {
+        if (!root_.is_object()) {
+            add("", shown(root_), "one object with \"evenfall_plan\": 1");
+            throw InputError(std::move(issues_));
+        }
+        check_version();
+        check_keys(root_, "",
+                   {"evenfall_plan", "name", "note", "units", "outline", "more_outlines", "no_water",
+                    "obstacles", "heads", "nozzles", "profiles", "pipes", "lanes", "pivots"});
+        if (root_.contains("name")) plan_.name = text(root_["name"], "name");
+        if (root_.contains("note")) static_cast<void>(text(root_["note"], "note"));
+        read_units();
+        read_outlines();
+        read_nozzles();
+        read_profiles();
+        read_heads();
+        read_drawn();
+        if (!issues_.empty()) throw InputError(std::move(issues_));
+        require_sound(plan_, file_);
+        return std::move(plan_);
+    }
+
+  private:
+    static constexpr std::size_t most_issues = 100;
+
+    static std::string shown(const json& value) {
+        if (value.is_object()) return "an object";
+        if (value.is_array()) return "a list of " + std::to_string(value.size());
+        return printable(value.dump(-1, ' ', false, json::error_handler_t::replace));
+    }
+
+    void add(const std::string& path, const std::string& found, const std::string& expected) {
+        if (issues_.size() < most_issues) issues_.push_back({{file_, 0, path}, found, expected});
+    }
+
+    static std::string join(const std::string& path, std::string_view key) {
+        return path.empty() ? std::string(key) : path + "." + std::string(key);
+    }
+    static std::string indexed(const std::string& path, std::size_t i) {
+        return path + "[" + std::to_string(i) + "]";
+    }
+
+    void check_version() {
+        if (!root_.contains("evenfall_plan")) {
+            add("evenfall_plan", "nothing", "1, the version of the plan form");
+        } else if (root_["evenfall_plan"] != 1) {
+            add("evenfall_plan", shown(root_["evenfall_plan"]), "1, the version of the plan form");
+        }
+    }
+
+    void check_keys(const json& object, const std::string& path,
+                    std::initializer_list<std::string_view> known) {
+        for (const auto& [key, value] : object.items()) {
+            if (std::find(known.begin(), known.end(), key) != known.end()) continue;
+            add(join(path, printable(key)), "a key that is not known",
+                "one of the known keys; the nearest is \"" + std::string(nearest_key(key, known)) + "\"");
+        }
+    }
+
+    std::string text(const json& value, const std::string& path) {
+        if (value.is_string()) {
+            const auto& s = value.get_ref<const std::string&>();
+            if (s.size() <= 400) return s;
+            add(path, printable(s), "a text of at most 400 bytes");
+            return "";
+        }
+        add(path, shown(value), "a text in quotes");
+        return "";
+    }
+
+    double number(const json& value, const std::string& path) {
+        if (value.is_number()) {
+            const double n = value.get<double>();
+            if (std::isfinite(n)) return n;
+        }
+        add(path, shown(value), "a finite number");
+        return 0.0;
+    }
+
+    std::optional<double> maybe_number(const json& object, const char* key, const std::string& path) {
+        if (!object.contains(key) || object[key].is_null()) return std::nullopt;
+        return number(object[key], join(path, key));
+    }
+
+    std::string maybe_text(const json& object, const char* key, const std::string& path) {
+        if (!object.contains(key) || object[key].is_null()) return "";
+        return text(object[key], join(path, key));
+    }
+
+    const json* list(const json& object, const char* key, const std::string& path) {
+        if (!object.contains(key)) return nullptr;
+        if (object[key].is_array()) return &object[key];
+        add(join(path, key), shown(object[key]), "a list in [ ]");
+        return nullptr;
+    }
+
+    bool object(const json& value, const std::string& path) {
+        if (value.is_object()) return true;
+        add(path, shown(value), "an object in { }");
+        return false;
+    }
+
+    template <class Q>
+    void read_unit(const json& units, const char* key, bool needed, units::NamedUnit<Q>& into) {
+        const std::string path = join("units", key);
+        if (!units.contains(key)) {
+            if (needed) add(path, "nothing", "the unit, such as \"" + std::string(into.name) + "\"");
+            return;
+        }
+        const std::string name = text(units[key], path);
+        try {
+            into = units::unit_named<Q>(name);
+        } catch (const InputError& e) {
+            add(path, printable(name), e.issues().front().expected);
+        }
+    }
+
+    void read_units() {
+        if (!root_.contains("units")) {
+            add("units", "nothing", "{\"length\": \"ft\", \"flow\": \"gpm\", \"pressure\": \"psi\"} or other units");
+            return;
+        }
+        const json& units = root_["units"];
+        if (!object(units, "units")) return;
+        check_keys(units, "units", {"length", "flow", "pressure"});
+        read_unit(units, "length", true, plan_.units.length);
+        read_unit(units, "flow", true, plan_.units.flow);
+        // A pressure stands only beside a nozzle table.
+        const bool pressures = root_.contains("nozzles") && !root_["nozzles"].empty();
+        read_unit(units, "pressure", pressures, plan_.units.pressure);
+    }
+
+    Point point(const json& value, const std::string& path) {
+        if (!value.is_array() || value.size() != 2) {
+            add(path, shown(value), "a point [x, y]");
+            return {};
+        }
+        return {number(value[0], indexed(path, 0)), number(value[1], indexed(path, 1))};
+    }
+
+    Ring ring(const json& value, const std::string& path) {
+        Ring out;
+        if (!value.is_array()) {
+            add(path, shown(value), "a ring of points [[x, y], ...]");
+            return out;
+        }
+        out.reserve(value.size());
+        for (std::size_t i = 0; i < value.size(); ++i) {
+            if (issues_.size() >= most_issues) break;
+            out.push_back(point(value[i], indexed(path, i)));
+        }
+        if (out.size() > 1 && out.front() == out.back()) out.pop_back();
+        return out;
+    }
+
+    Polygon polygon(const json& value, const std::string& path) {
+        Polygon out;
+        if (!value.is_array() || value.empty()) {
+            add(path, shown(value), "rings of points, the outer one first");
+            return out;
+        }
+        for (std::size_t i = 0; i < value.size(); ++i) out.push_back(ring(value[i], indexed(path, i)));
+        return out;
+    }
+
+    /// A list whose entries are rings, or polygons with holes.
+    std::vector<Polygon> polygons(const char* key) {
+        std::vector<Polygon> out;
+        const json* all = list(root_, key, "");
+        if (!all) return out;
+        for (std::size_t i = 0; i < all->size(); ++i) {
+            const json& entry = (*all)[i];
+            const std::string path = indexed(key, i);
+            const bool plain = entry.is_array() && !entry.empty() && entry[0].is_array() &&
+                               !entry[0].empty() && !entry[0][0].is_array();
+            out.push_back(plain ? Polygon{ring(entry, path)} : polygon(entry, path));
+        }
+        return out;
+    }
+
+    void read_outlines() {
+        if (!root_.contains("outline")) {
+            add("outline", "nothing", "the outer ring and then its holes, [[[x, y], ...], ...]");
+        } else {
+            plan_.turf.push_back(polygon(root_["outline"], "outline"));
+        }
+        for (Polygon& more : polygons("more_outlines")) plan_.turf.push_back(std::move(more));
+        plan_.no_water = polygons("no_water");
+        plan_.obstacles = polygons("obstacles");
+    }
+
+    void read_nozzles() {
+        if (!root_.contains("nozzles") || !object(root_["nozzles"], "nozzles")) return;
+        for (const auto& [name, value] : root_["nozzles"].items()) {
+            const std::string path = join("nozzles", printable(name));
+            Nozzle nozzle;
+            nozzle.name = name;
+            const json* rows = &value;
+            if (value.is_object()) {
+                check_keys(value, path, {"rows", "lowest", "highest"});
+                nozzle.lowest = maybe_number(value, "lowest", path);
+                nozzle.highest = maybe_number(value, "highest", path);
+                rows = list(value, "rows", path);
+            }
+            if (!rows || !rows->is_array()) {
+                add(path, shown(value), "rows [[pressure, radius, flow], ...]");
+                continue;
+            }
+            for (std::size_t i = 0; i < rows->size(); ++i) {
+                const json& row = (*rows)[i];
+                const std::string where = indexed(path, i);
+                if (!row.is_array() || row.size() != 3) {
+                    add(where, shown(row), "a row [pressure, radius, flow]");
+                    continue;
+                }
+                nozzle.rows.push_back({number(row[0], indexed(where, 0)), number(row[1], indexed(where, 1)),
+                                       number(row[2], indexed(where, 2))});
+            }
+            plan_.nozzles.push_back(std::move(nozzle));
+        }
+    }
+
+    void read_profiles() {
+        if (!root_.contains("profiles") || !object(root_["profiles"], "profiles")) return;
+        for (const auto& [name, value] : root_["profiles"].items()) {
+            const std::string path = join("profiles", printable(name));
+            MeasuredLeg leg;
+            leg.name = name;
+            if (!value.is_array()) {
+                add(path, shown(value), "readings [[distance, rate], ...]");
+                continue;
+            }
+            for (std::size_t i = 0; i < value.size(); ++i) {
+                const Point reading = point(value[i], indexed(path, i));
+                leg.readings.push_back({reading.x, reading.y});
+            }
+            plan_.profiles.push_back(std::move(leg));
+        }
+    }
+
+    void read_heads() {
+        const json* heads = list(root_, "heads", "");
+        if (!root_.contains("heads")) add("heads", "nothing", "a list of heads");
+        if (!heads) return;
+        plan_.heads.reserve(std::min(heads->size(), most_heads));
+        bool no_arc = false, no_profile = false;
+        for (std::size_t i = 0; i < heads->size() && issues_.size() < most_issues; ++i) {
+            const json& value = (*heads)[i];
+            const std::string path = indexed("heads", i);
+            if (!object(value, path)) continue;
+            check_keys(value, path,
+                       {"id", "x", "y", "radius", "flow", "nozzle", "pressure", "arc", "facing",
+                        "station", "profile"});
+            Head head;
+            for (const char* key : {"id", "x", "y"}) {
+                if (!value.contains(key)) add(join(path, key), "nothing", "a value");
+            }
+            head.id = maybe_text(value, "id", path);
+            head.x = maybe_number(value, "x", path).value_or(0.0);
+            head.y = maybe_number(value, "y", path).value_or(0.0);
+            head.radius = maybe_number(value, "radius", path);
+            head.flow = maybe_number(value, "flow", path);
+            head.nozzle = maybe_text(value, "nozzle", path);
+            head.pressure = maybe_number(value, "pressure", path);
+            head.station = maybe_text(value, "station", path);
+            const auto arc = maybe_number(value, "arc", path);
+            const auto facing = maybe_number(value, "facing", path);
+            head.arc = arc.value_or(360.0);
+            head.facing = facing.value_or(0.0);
+            if (arc && *arc < 360.0 && *arc > 0.0 && !facing) {
+                add(join(path, "facing"), "nothing", "the middle of the arc, degrees clockwise from north");
+            }
+            no_arc = no_arc || !arc;
+            if (value.contains("profile")) head.profile = text(value["profile"], join(path, "profile"));
+            no_profile = no_profile || !value.contains("profile");
+            if (!head.radius && head.nozzle.empty()) fill_radius(head);
+            plan_.heads.push_back(std::move(head));
+        }
+        if (no_arc) plan_.assumed.push_back("heads without an arc are taken as full circles");
+        if (no_profile) plan_.assumed.push_back("heads without a profile are taken as cones");
+    }
+
+    /// A measured leg says how far the water went.
+    void fill_radius(Head& head) const {
+        for (const MeasuredLeg& leg : plan_.profiles) {
+            if (leg.name == head.profile && !leg.readings.empty()) head.radius = leg.readings.back().distance;
+        }
+    }
+
+    std::vector<Point> path_of(const json& object, const char* key, const std::string& where) {
+        std::vector<Point> out;
+        if (const json* points = list(object, key, where)) {
+            for (std::size_t i = 0; i < points->size(); ++i) {
+                out.push_back(point((*points)[i], indexed(join(where, key), i)));
+            }
+        }
+        return out;
+    }
+
+    void read_drawn() {
+        if (const json* pipes = list(root_, "pipes", "")) {
+            for (std::size_t i = 0; i < pipes->size() && issues_.size() < most_issues; ++i) {
+                const json& value = (*pipes)[i];
+                const std::string where = indexed("pipes", i);
+                if (!object(value, where)) continue;
+                check_keys(value, where, {"id", "path", "size"});
+                plan_.pipes.push_back({maybe_text(value, "id", where), path_of(value, "path", where),
+                                       maybe_text(value, "size", where)});
+            }
+        }
+        if (const json* lanes = list(root_, "lanes", "")) {
+            for (std::size_t i = 0; i < lanes->size() && issues_.size() < most_issues; ++i) {
+                const json& value = (*lanes)[i];
+                const std::string where = indexed("lanes", i);
+                if (!object(value, where)) continue;
+                check_keys(value, where, {"id", "path"});
+                plan_.lanes.push_back({maybe_text(value, "id", where), path_of(value, "path", where)});
+            }
+        }
+        if (const json* pivots = list(root_, "pivots", "")) {
+            for (std::size_t i = 0; i < pivots->size() && issues_.size() < most_issues; ++i) {
+                const json& value = (*pivots)[i];
+                const std::string where = indexed("pivots", i);
+                if (!object(value, where)) continue;
+                check_keys(value, where, {"id", "x", "y", "spans"});
+                Pivot pivot;
+                pivot.id = maybe_text(value, "id", where);
+                pivot.centre = {maybe_number(value, "x", where).value_or(0.0),
+                                maybe_number(value, "y", where).value_or(0.0)};
+                if (const json* spans = list(value, "spans", where)) {
+                    for (std::size_t s = 0; s < spans->size(); ++s) {
+                        pivot.spans.push_back(number((*spans)[s], indexed(join(where, "spans"), s)));
+                    }
+                }
+                plan_.pivots.push_back(std::move(pivot));
+            }
+        }
+    }
+
+    const json& root_;
+    std::string file_;
+    Plan plan_;
+    std::vector<Issue> issues_;
+};
+
+json point_json(const Point& p) { return json::array({p.x, p.y}); }
+
+json polygon_json(const Polygon& polygon) {
+    json rings = json::array();
+    for (const Ring& ring : polygon) {
+        json points = json::array();
+        for (const Point& p : ring) points.push_back(point_json(p));
+        rings.push_back(std::move(points));
+    }
+    return rings;
+}
+
+json path_json(const std::vector<Point>& path) {
+    json points = json::array();
+    for (const Point& p : path) points.push_back(point_json(p));
+    return points;
+}
+
+json head_json(const Head& head) {
+    json out = {{"id", head.id}, {"x", head.x}, {"y", head.y}, {"arc", head.arc},
+                {"facing", head.facing}, {"profile", head.profile}};
+    if (head.radius) out["radius"] = *head.radius;
+    if (head.flow) out["flow"] = *head.flow;
+    if (!head.nozzle.empty()) out["nozzle"] = head.nozzle;
+    if (head.pressure) out["pressure"] = *head.pressure;
+    if (!head.station.empty()) out["station"] = head.station;
+    return out;
+}
+
+json nozzle_json(const Nozzle& nozzle) {
+    json rows = json::array();
+    for (const NozzleRow& r : nozzle.rows) rows.push_back(json::array({r.pressure, r.radius, r.flow}));
+    if (!nozzle.lowest && !nozzle.highest) return rows;
+    json out = {{"rows", rows}};
+    if (nozzle.lowest) out["lowest"] = *nozzle.lowest;
+    if (nozzle.highest) out["highest"] = *nozzle.highest;
+    return out;
+}
+
+void add_drawn(json& root, const Plan& plan) {
+    for (const Pipe& pipe : plan.pipes) {
+        root["pipes"].push_back({{"id", pipe.id}, {"path", path_json(pipe.path)}, {"size", pipe.size}});
+    }
+    for (const Lane& lane : plan.lanes) root["lanes"].push_back({{"id", lane.id}, {"path", path_json(lane.path)}});
+    for (const Pivot& pivot : plan.pivots) {
+        root["pivots"].push_back({{"id", pivot.id}, {"x", pivot.centre.x}, {"y", pivot.centre.y},
+                                  {"spans", pivot.spans}});
+    }
+}
+
+}  // namespace
+
+Plan parse_plan(std::string_view text, const std::string& file) {
+    const char* const end = text.data() + text.size();
+    screen_json(text, file, {{"heads", most_heads}, {"", 4'000'000}});
+    // The screen has read all of it once: it is JSON.
+    return PlanReader(json::parse(text.data(), end), file).run();
+}
+
+Plan read_plan(const std::filesystem::path& path) {
+    const std::string name = path.filename().string();
+    return parse_plan(read_text_file(path, 128U << 20U,
+                                     "a plan file of at most 128 MiB; the most heads a plan may have, 100000, take a fifth of that"),
+                      name);
+}
+
+std::string plan_text(const Plan& plan) {
+    json root = {{"evenfall_plan", 1},
+                 {"units",
+                  {{"length", plan.units.length.name}, {"flow", plan.units.flow.name},
+                   {"pressure", plan.units.pressure.name}}}};
+    if (!plan.name.empty()) root["name"] = plan.name;
+    if (!plan.turf.empty()) root["outline"] = polygon_json(plan.turf.front());
+    for (std::size_t i = 1; i < plan.turf.size(); ++i) root["more_outlines"].push_back(polygon_json(plan.turf[i]));
+    root["no_water"] = json::array();
+    for (const Polygon& p : plan.no_water) root["no_water"].push_back(polygon_json(p));
+    for (const Polygon& p : plan.obstacles) root["obstacles"].push_back(polygon_json(p));
+    root["heads"] = json::array();
+    for (const Head& head : plan.heads) root["heads"].push_back(head_json(head));
+    for (const Nozzle& nozzle : plan.nozzles) root["nozzles"][nozzle.name] = nozzle_json(nozzle);
+    for (const MeasuredLeg& leg : plan.profiles) {
+        json readings = json::array();
+        for (const auto& r : leg.readings) readings.push_back(json::array({r.distance, r.rate}));
+        root["profiles"][leg.name] = std::move(readings);
+    }
+    add_drawn(root, plan);
+    return root.dump(1) + "\n";
+}
+
+}  // namespace evenfall::exchange
