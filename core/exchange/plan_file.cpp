@@ -55,7 +55,12 @@ class PlanReader {
     }
 
     void add(const std::string& path, const std::string& found, const std::string& expected) {
-        if (issues_.size() < most_issues) issues_.push_back({{file_, 0, path}, found, expected});
+        if (issues_.size() >= most_issues) return;
+        Issue& issue = issues_.emplace_back();
+        issue.place.file = file_;
+        issue.place.column = path;
+        issue.found = found;
+        issue.expected = expected;
     }
 
     static std::string join(const std::string& path, std::string_view key) {

@@ -61,6 +61,8 @@ std::string outline_fault(const Polygon& polygon) {
             case bg::failure_interior_rings_outside: return "has a hole outside its outer ring";
             case bg::failure_nested_interior_rings: return "has a hole inside a hole";
             case bg::failure_disconnected_interior: return "has holes that cut it in two";
+            case bg::failure_wrong_orientation:  // no turn is right where the signed area is zero
+                return bg::intersects(shape) ? "crosses itself" : "encloses no area";
             case bg::failure_duplicate_points: break;  // harmless: the same corner typed twice
             default: return "is not a sound outline" + place_in(message);
         }
