@@ -10,13 +10,11 @@ namespace {
 }  // namespace
 
 int run(const DemoOptions&, Streams&) { missing(); }
-int run(const NewOptions&, Streams&) { missing(); }
 int run(const ImportOptions&, Streams&) { missing(); }
 int run(const UniformityOptions&, Streams&) { missing(); }
 int run(const ReferenceEtOptions&, Streams&) { missing(); }
 int run(const EffectiveRainOptions&, Streams&) { missing(); }
 int run(const OverlapOptions&, Streams&) { missing(); }
-int run(const SeasonOptions&, Streams&) { missing(); }
 int run(const PortfolioOptions&, Streams&) { missing(); }
 int run(const ReportOptions&, Streams&) { missing(); }
 int run(const CheckOptions&, Streams&) { missing(); }

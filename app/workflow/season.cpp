@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/workflow/season.h"
+
+#include "core/calendar/time_zone.h"
+#include "core/input_error.h"
+#include "core/store/catch_test_store.h"
+#include "core/store/meter_store.h"
+#include "core/store/site_store.h"
+#include "core/store/weather_store.h"
+
+#include <fstream>
+#include <iterator>
+#include <map>
+
+namespace evenfall::workflow {
+namespace {
+
+constexpr std::size_t largest_program_file = 1U << 20U;
+
+site::Site site_named(const store::Book& book, const std::string& code) {
+    if (auto site = store::find_site(book, code)) return *std::move(site);
+    std::string known;
+    for (const site::Site& s : store::sites(book)) known += (known.empty() ? "" : ", ") + s.code;
+    throw InputError(code, known.empty() ? "a site in the book; it has none yet"
+                                         : "a site in the book, one of " + known);
+}
+
+/// Latitude and elevation of the station where it has its own, else of the site.
+weather::StationSetting station_setting(const store::Book& book, const site::Site& site) {
+    weather::StationSetting setting;
+    setting.latitude = site.latitude;
+    std::optional<units::Length> elevation;
+    if (site.elevation) elevation = site.elevation->quantity();
+    if (const auto station = store::find_weather_station(book, site.weather)) {
+        if (station->latitude) setting.latitude = *station->latitude;
+        if (station->elevation) elevation = station->elevation->quantity();
+        if (station->wind_height_m) setting.wind_height = *station->wind_height_m * units::metre;
+    }
+    if (!elevation) {
+        throw InputError("no elevation for site " + site.code,
+                         "the elevation of the site or of its weather station; air pressure follows from it");
+    }
+    setting.elevation = *elevation;
+    return setting;
+}
+
+std::vector<budget::MeterInput> meter_inputs(const store::Book& book, const site::Site& site,
+                                             const SeasonQuestion& question) {
+    const calendar::TimeZone zone(site.time_zone);
+    const auto from = zone.start_of_day(calendar::first_day(question.from));
+    const auto to = zone.start_of_day(calendar::last_day(question.to) + std::chrono::days{1});
+    std::vector<budget::MeterInput> inputs;
+    for (meter::Meter& m : store::meters(book, site.code)) {
+        budget::MeterInput input{std::move(m), {}, {}};
+        input.readings = store::readings_around(book, input.meter.code, from, to);
+        const auto record = meter::meter_record(input.meter, input.readings);
+        const meter::ScreenInput screen{input.meter, input.readings, record, zone};
+        for (const auto& leak : meter::leak_by_month(screen, question.from, question.to)) {
+            if (!leak.screened) continue;
+            if (!input.leaks) input.leaks.emplace();
+            input.leaks->push_back({leak.month, leak.volume});
+        }
+        inputs.push_back(std::move(input));
+    }
+    return inputs;
+}
+
+/// What the areas fed by a meter needed, month by month, where that is known.
+std::vector<meter::MonthNeed> needs_of(const budget::SeasonResult& result, const std::string& code) {
+    std::map<calendar::Month, units::Volume> sums;
+    for (const auto& area : result.areas) {
+        if (area.meter != code) continue;
+        for (const auto& month : area.months) {
+            if (month.need) sums[month.month] += *month.need;
+        }
+    }
+    std::vector<meter::MonthNeed> needs;
+    for (const auto& [month, need] : sums) needs.push_back({month, need});
+    return needs;
+}
+
+std::vector<meter::MeterFinding> screened(const budget::SeasonInputs& inputs,
+                                          const budget::SeasonResult& result) {
+    const calendar::TimeZone zone(inputs.site.time_zone);
+    std::vector<meter::MeterFinding> all;
+    for (const auto& input : inputs.meters) {
+        const auto record = meter::meter_record(input.meter, input.readings);
+        const auto needs = needs_of(result, input.meter.code);
+        for (auto& finding : meter::all_screens({input.meter, input.readings, record, zone}, needs, {})) {
+            all.push_back(std::move(finding));
+        }
+    }
+    return all;
+}
+
+}  // namespace
+
+budget::Program program_named(const std::string& name_or_file) {
+    if (!name_or_file.ends_with(".json")) return budget::built_in_program(name_or_file);
+    std::ifstream in(name_or_file, std::ios::binary);
+    if (!in) throw InputError(name_or_file, "a program file that can be read");
+    std::string text;
+    text.resize(largest_program_file + 1);
+    in.read(text.data(), static_cast<std::streamsize>(text.size()));
+    text.resize(static_cast<std::size_t>(in.gcount()));
+    if (text.size() > largest_program_file) throw InputError(name_or_file, "a program file of at most 1 MiB");
+    return budget::read_program(text, name_or_file);
+}
+
+budget::SeasonInputs season_inputs(const store::Book& book, const SeasonQuestion& question) {
+    site::Site site = site_named(book, question.site);
+    if (question.to < question.from) {
+        throw InputError(calendar::format_month(question.from) + " to " + calendar::format_month(question.to),
+                         "months in order, the first one first");
+    }
+    budget::SeasonInputs inputs{
+        .site = site,
+        .areas = store::areas(book, site.code),
+        .meters = meter_inputs(book, site, question),
+        .weather = store::weather_days(book, site.weather, calendar::first_day(question.from),
+                                       calendar::last_day(question.to)),
+        .station = station_setting(book, site),
+        .tests = store::catch_tests_of_site(book, site.code),
+        .settings = {},
+        .program = program_named(question.program),
+        .from = question.from,
+        .to = question.to,
+        .rain = weather::parse_rain_rule(question.rain),
+        .quarter_rule = question.quarter_rule,
+    };
+    return inputs;
+}
+
+SeasonAnswer answer_season(const store::Book& book, const SeasonQuestion& question) {
+    budget::SeasonInputs inputs = season_inputs(book, question);
+    budget::SeasonResult result = budget::season(inputs);
+    auto findings = screened(inputs, result);
+    return {std::move(inputs), std::move(result), std::move(findings)};
+}
+
+}  // namespace evenfall::workflow
