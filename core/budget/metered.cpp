@@ -200,6 +200,26 @@ OwnUse MeteredSite::own_use(std::size_t place, DayRun run) const {
     return own;
 }
 
+std::vector<Volume> MeteredSite::own_days(std::size_t place, DayRun run) const {
+    std::vector<Instant> edges;
+    for (Date d = run.from; d <= run.to + days{1}; d += days{1}) {
+        edges.push_back(zone_.start_of_day(d));
+    }
+    const auto by_day = [&](std::size_t at) {
+        return meter::use_between(intervals_in(at, edges.front(), edges.back()), edges);
+    };
+    std::vector<Volume> volumes;
+    for (const auto& day : by_day(place)) volumes.push_back(day.volume.value_or(Volume{}));
+    for (const std::size_t sub : places_[place].below) {
+        const auto uses = by_day(sub);
+        for (std::size_t i = 0; i < uses.size(); ++i) {
+            volumes[i] -= uses[i].volume.value_or(Volume{});
+        }
+    }
+    for (Volume& volume : volumes) volume = std::max(Volume{}, volume);
+    return volumes;
+}
+
 std::optional<Volume> MeteredSite::own_leak(std::size_t place, calendar::Month month) const {
     auto leak = month_of(place, month).leak;
     if (!leak) return leak;

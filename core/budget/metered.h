@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/budget/day_run.h"
 #include "core/budget/season.h"
 #include "core/calendar/time_zone.h"
 #include "core/meter/use.h"
@@ -16,14 +17,6 @@
 /// their codes names it.
 /// Tests: tests/budget/metered_test.cpp
 namespace evenfall::budget {
-
-/// A run of days, both included.
-struct DayRun {
-    calendar::Date from;
-    calendar::Date to;
-    int days() const { return static_cast<int>((to - from).count()) + 1; }
-    bool operator==(const DayRun&) const = default;
-};
 
 struct OwnUse {
     std::optional<units::Volume> volume;
@@ -49,6 +42,8 @@ class MeteredSite {
     /// The days of the month from the first to the last one that the record touches.
     std::optional<DayRun> days_metered(std::size_t place, calendar::Month month) const;
     OwnUse own_use(std::size_t place, DayRun days) const;
+    /// Own use of each day of the run; 0 where nothing is known or submeters show more.
+    std::vector<units::Volume> own_days(std::size_t place, DayRun days) const;
     /// The leak of the month less that of the places below; nothing when it was not screened.
     std::optional<units::Volume> own_leak(std::size_t place, calendar::Month month) const;
 

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/budget/season.h"
 
+#include "core/budget/area_days.h"
 #include "core/budget/season_area.h"
+#include "core/budget/season_cans.h"
 #include "core/budget/season_notes.h"
+#include "core/budget/soil.h"
 #include "core/input_error.h"
 #include "core/meter/split.h"
 
@@ -206,9 +209,7 @@ void add_groups(const SeasonInputs& in, const MeteredSite& metered, SeasonResult
     std::map<std::string, std::vector<const AreaSeason*>> by_meter;
     for (const AreaSeason& area : out.areas) {
         all.push_back(&area);
-        if (const auto place = metered.index_of(area.meter)) {
-            by_meter[metered.name(*place)].push_back(&area);
-        }
+        if (!area.place.empty()) by_meter[area.place].push_back(&area);
     }
     const auto add_month = [&](std::span<const AreaSeason* const> areas, std::size_t k,
                                std::vector<SeasonMonth>& months) {
@@ -255,6 +256,57 @@ AreaSeason start_area(const SeasonInputs& in, const site::Area& area) {
     return out;
 }
 
+/// Coefficients of every area, month by month.
+std::vector<std::vector<weather::CoefficientChoice>> coefficients_of(const SeasonInputs& in) {
+    std::vector<std::vector<weather::CoefficientChoice>> all;
+    for (const site::Area& area : in.areas) {
+        auto& months = all.emplace_back();
+        for (Month m = in.from; m <= in.to; m = calendar::plus_months(m, 1)) {
+            months.push_back(weather::landscape_coefficient(area, m));
+        }
+    }
+    return all;
+}
+
+/// Effective rain by day of each area under the daily rule; else nothing.
+std::vector<std::vector<units::Depth>> daily_effective_rain(
+    const SeasonInputs& in, const DailyWeather& weather,
+    const std::vector<std::vector<weather::CoefficientChoice>>& coefficients) {
+    std::vector<std::vector<units::Depth>> all(in.areas.size());
+    if (in.rain.kind != weather::RainRule::Kind::daily_balance) return all;
+    for (std::size_t i = 0; i < in.areas.size(); ++i) {
+        std::vector<units::LandscapeCoefficient> values;
+        for (const auto& choice : coefficients[i]) values.push_back(choice.value);
+        const auto available =
+            available_water(holding_capacity(in.areas[i]), root_depth(in.areas[i]));
+        all[i] = effective_rain_by_balance(area_days(weather, in.from, values), available,
+                                           depletion_share(in.areas[i]).p);
+    }
+    return all;
+}
+
+void add_area_months(const SeasonInputs& in, const DailyWeather& weather,
+                     const MeteredSite& metered, SeasonResult& out) {
+    const auto coefficients = coefficients_of(in);
+    const auto effective = daily_effective_rain(in, weather, coefficients);
+    std::size_t k = 0;
+    for (Month month = in.from; month <= in.to; month = calendar::plus_months(month, 1), ++k) {
+        std::vector<weather::CoefficientChoice> of_month;
+        for (const auto& area : coefficients) of_month.push_back(area[k]);
+        const auto shares = shares_of(in, metered, of_month);
+        for (std::size_t i = 0; i < in.areas.size(); ++i) {
+            AreaSeason& area = out.areas[i];
+            const std::size_t choice = choice_for(area.uniformity, month);
+            area.months.push_back(area_month(
+                in, weather, metered,
+                {in.areas[i], setting_of(in, area.area), of_month[i], area.uniformity[choice],
+                 metered.index_of(area.meter), shares[i].value, shares[i].assumed, effective[i]},
+                month));
+            area.months.back().uniformity = choice;
+        }
+    }
+}
+
 }  // namespace
 
 SeasonResult season(const SeasonInputs& in) {
@@ -271,26 +323,14 @@ SeasonResult season(const SeasonInputs& in) {
     out.program = in.program;
     for (const site::Area& area : in.areas) out.areas.push_back(start_area(in, area));
 
-    for (Month month = in.from; month <= in.to; month = calendar::plus_months(month, 1)) {
-        std::vector<weather::CoefficientChoice> coefficients;
-        for (const site::Area& area : in.areas) {
-            coefficients.push_back(weather::landscape_coefficient(area, month));
-        }
-        const auto shares = shares_of(in, metered, coefficients);
-        for (std::size_t i = 0; i < in.areas.size(); ++i) {
-            AreaSeason& area = out.areas[i];
-            const std::size_t choice = choice_for(area.uniformity, month);
-            area.months.push_back(area_month(
-                in, weather, metered,
-                {in.areas[i], setting_of(in, area.area), coefficients[i], area.uniformity[choice],
-                 metered.index_of(area.meter), shares[i].value, shares[i].assumed},
-                month));
-            area.months.back().uniformity = choice;
-        }
+    for (AreaSeason& area : out.areas) {
+        if (const auto place = metered.index_of(area.meter)) area.place = metered.name(*place);
     }
+    add_area_months(in, weather, metered, out);
     add_groups(in, metered, out);
     for (AreaSeason& area : out.areas) area.total = total_of_all(area.months);
     out.total = total_of_all(out.months);
+    add_can_accounts(area_cases(in, weather, metered, out), out);
     if (in.program.period == Period::year) out.years = years_of(out.months);
     out.notes = season_notes(in, weather, out);
     out.findings = season_findings(in, metered, out);

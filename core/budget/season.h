@@ -3,6 +3,8 @@
 
 #include "core/audit/catch_test.h"
 #include "core/audit/quarter_rule.h"
+#include "core/budget/can_account.h"
+#include "core/budget/day_run.h"
 #include "core/budget/program.h"
 #include "core/budget/season_cost.h"
 #include "core/budget/season_flag.h"
@@ -27,6 +29,7 @@
 ///     budget = by the program                                see program.h
 ///     over budget = max(0, use - budget)                     by the month, never netted
 ///     account by the multiplier method                       see waste_account.h
+///     account by cans, beside it, where there is a test      see can_account.h
 ///
 /// Days. A month counts for the days on which the meter and the weather record both cover it;
 /// `days_counted` says how many. Effective rain of n of the N days of a month is n / N of that of
@@ -97,7 +100,8 @@ struct SeasonFigures {
     std::optional<units::Volume> need;
     std::optional<units::Volume> budget;
     std::optional<units::Volume> over_budget;
-    std::optional<WasteAccount> account;
+    std::optional<WasteAccount> account;          ///< by the multiplier method
+    std::optional<CanAccount> by_cans;            ///< of the areas that have a catch test
     double estimated_share = 0.0;                 ///< of `use`, 0 to 1
     std::vector<SeasonFlag> flags;
 };
@@ -110,6 +114,7 @@ struct AreaMonth : SeasonMonth {
     std::optional<weather::CoefficientChoice> coefficient;
     std::size_t uniformity = 0;                   ///< index in AreaSeason::uniformity
     std::optional<WasteInputs> inputs;            ///< from which the account was made
+    std::optional<DayRun> counted;                ///< the days counted
     double metered_share = 1.0;                   ///< of the time of the days counted
 };
 
@@ -117,6 +122,7 @@ struct AreaSeason {
     std::string area;  ///< code
     std::string name;
     std::string meter; ///< code; empty when not recorded
+    std::string place; ///< name of its metered place, as MeterSeason::meter; empty without one
     units::Area size;
     bool special = false;
     std::vector<UniformityChoice> uniformity;     ///< by date, each one that a month used

@@ -5,6 +5,7 @@
 #include "core/input_error.h"
 
 #include <algorithm>
+#include <numeric>
 
 namespace evenfall::budget {
 
@@ -41,8 +42,14 @@ void add_need(const SeasonInputs& in, const DailyWeather& weather, const AreaMon
         return;
     }
     out.landscape_et = landscape_et(*sums.reference_et, terms.coefficient.value);
-    out.effective_rain =
-        effective_rain_of(in.rain, sums.rain, *out.landscape_et, run.days(), out.month);
+    if (in.rain.kind != weather::RainRule::Kind::daily_balance) {
+        out.effective_rain =
+            effective_rain_of(in.rain, sums.rain, *out.landscape_et, run.days(), out.month);
+    } else if (sums.rain) {
+        const auto first = static_cast<std::size_t>((run.from - weather.first).count());
+        const auto days = terms.effective_rain.subspan(first, static_cast<std::size_t>(run.days()));
+        out.effective_rain = std::accumulate(days.begin(), days.end(), Depth{});
+    }
     if (!out.effective_rain) return;
 
     out.need_depth = need_depth(*out.landscape_et, *out.effective_rain);
@@ -158,6 +165,7 @@ AreaMonth area_month(const SeasonInputs& in, const DailyWeather& weather,
             metered_share = 1.0;
         }
     }
+    out.counted = run;
     out.metered_share = metered_share;
     out.days_counted = run->days() * metered_share;
     add_need(in, weather, terms, *run, metered_share, out);

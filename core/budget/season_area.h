@@ -5,6 +5,8 @@
 #include "core/budget/season.h"
 #include "core/budget/weather_sums.h"
 
+#include <span>
+
 /// One area in one month: the working part of season.cpp.
 namespace evenfall::budget {
 
@@ -17,9 +19,11 @@ struct AreaMonthTerms {
     std::optional<std::size_t> meter;
     double share = 1.0;          ///< of the meter's own use
     bool share_assumed = false;
+    /// By day from the weather record's first on; only under the daily rule.
+    std::span<const units::Depth> effective_rain = {};
 };
 
-/// Effective rain of a run of days of a month by the season's rule, from ET and rain of that run;
+/// Effective rain of a run of days of a month by a monthly rule, from ET and rain of that run;
 /// nothing when the rule needs rain and none is known.
 std::optional<units::Depth> effective_rain_of(const weather::RainRule& rule,
                                               std::optional<units::Depth> rain,

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/budget/season_notes.h"
 
+#include "core/budget/soil.h"
 #include "core/units/number.h"
 
 #include <algorithm>
@@ -51,6 +52,30 @@ void note_areas(const SeasonResult& result, std::vector<Note>& notes) {
     }
 }
 
+void note_cans(const SeasonInputs& in, const SeasonResult& result, std::vector<Note>& notes) {
+    notes.push_back({"account by cans",
+                     "daily root-zone balance at every can, water first, p adjusted to ET, starting "
+                     "half way down the readily available water; no runoff; between readings the "
+                     "meter's flow is taken as even",
+                     "FAO-56 chapter 8, Eq. 82 to 88", true});
+    std::set<std::tuple<std::string, std::string, bool>> soils;
+    for (std::size_t i = 0; i < in.areas.size(); ++i) {
+        if (!result.areas[i].total.by_cans) continue;
+        const auto capacity = holding_capacity(in.areas[i]);
+        const auto roots = root_depth(in.areas[i]);
+        const auto share = depletion_share(in.areas[i]);
+        soils.emplace("area " + in.areas[i].code + ": holds " +
+                          units::format_fixed(
+                              available_water(capacity, roots).in(units::millimetre), 1) +
+                          " mm (" + capacity.method + "), p " + units::format_shortest(share.p),
+                      capacity.source + "; roots: " + roots.source + "; p: " + share.source,
+                      capacity.assumed || roots.assumed || share.assumed);
+    }
+    for (const auto& [method, source, assumed] : soils) {
+        notes.push_back({"soil", method, source, assumed});
+    }
+}
+
 std::string range_text(calendar::Month first, calendar::Month last) {
     if (first == last) return calendar::format_month(first);
     return calendar::format_month(first) + " to " + calendar::format_month(last);
@@ -96,6 +121,7 @@ std::vector<Note> season_notes(const SeasonInputs& in, const DailyWeather& weath
              " at the program's target uniformity " +
              units::format_shortest(in.program.target_du.value()),
          "derived from the definition of the run-time multiplier", false});
+    if (result.total.by_cans) note_cans(in, result, notes);
     notes.push_back({"low quarter", std::string(audit::text_of(in.quarter_rule)),
                      "no published rule; the choice is a convention of the report", false});
     const bool shared = has_flag(result.total.flags, SeasonFlag::share_assumed);

@@ -4,6 +4,7 @@
 #include "core/audit/multiplier.h"
 #include "core/audit/sample.h"
 #include "core/audit/uniformity.h"
+#include "core/budget/root_zone.h"
 #include "core/reference/table.h"
 
 #include <algorithm>
@@ -40,6 +41,19 @@ struct Sums {
     bool upper_known = true, low_half_known = true;
 };
 
+TestedCans tested_cans(const audit::CatchTest& test, units::LowQuarterDu du_lq) {
+    const auto sample = audit::sample_of(test, audit::usual_choices());
+    std::vector<units::Depth> depths;
+    TestedCans tested;
+    for (const audit::SampleCan& can : sample.cans) {
+        depths.push_back(can.depth);
+        tested.weights.push_back(can.weight);
+    }
+    tested.shares = shares_of_mean(depths, tested.weights);
+    tested.du_lq = du_lq;
+    return tested;
+}
+
 void add_test(const audit::CatchTest& test, audit::QuarterRule rule, UniformityChoice& choice,
               Sums& sums) {
     const auto result = audit::analyse_uniformity(test, rule);
@@ -53,7 +67,7 @@ void add_test(const audit::CatchTest& test, audit::QuarterRule rule, UniformityC
     if (forms.low_quarter) sums.upper += forms.low_quarter->value();
     choice.tests.push_back(test.code);
     choice.cans += result.cans;
-    choice.depths.push_back(audit::depths_of(test));
+    choice.tested.push_back(tested_cans(test, result.du_lq));
     choice.source = forms.linear_source;
 }
 

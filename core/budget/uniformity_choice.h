@@ -15,6 +15,13 @@
 
 namespace evenfall::budget {
 
+/// The cans of one test: what each got over the mean, and how much ground it stands for.
+struct TestedCans {
+    std::vector<double> shares;
+    std::vector<double> weights;
+    units::LowQuarterDu du_lq = units::LowQuarterDu::of(1.0);
+};
+
 /// How evenly an area is taken to be watered, and why.
 struct UniformityChoice {
     units::Multiplier achieved = units::Multiplier::of(1.0);  ///< M of the waste account
@@ -29,7 +36,7 @@ struct UniformityChoice {
     std::vector<std::string> tests;                  ///< codes; several of one day are averaged
     std::optional<calendar::Date> date;
     std::size_t cans = 0;
-    std::vector<std::vector<units::Depth>> depths;   ///< of each test, cans that count
+    std::vector<TestedCans> tested;                  ///< one for each test
     std::optional<units::LowQuarterDu> low, high;    ///< planning range, when assumed
 };
 
