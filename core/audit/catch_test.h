@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/audit/field_notes.h"
 #include "core/calendar/date.h"
 #include "core/units/measure.h"
 
@@ -62,6 +63,8 @@ struct CatchTest {
     std::optional<units::Typed<units::Flow>> flow;            ///< traveller: of the machine
     std::optional<units::Typed<units::Speed>> travel_speed;   ///< traveller
     std::optional<units::Typed<units::Length>> edge_offset;   ///< outer cans to the zone's edge
+    std::optional<std::vector<PressureReading>> pressures;  ///< nothing: none were taken or noted
+    std::optional<std::vector<Finding>> findings;  ///< nothing: no inspection; empty: nothing found
     std::string file;                ///< it came from, for messages; empty when from a book
 };
 

@@ -2,6 +2,7 @@
 #include "core/audit/resample.h"
 
 #include "core/audit/resample_kernel.h"
+#include "core/reference/table.h"
 #include "core/stats/parallel.h"
 #include "core/stats/random.h"
 #include "core/units/number.h"
@@ -9,7 +10,9 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 #include <numeric>
+#include <stdexcept>
 
 namespace evenfall::audit {
 namespace {
@@ -145,13 +148,13 @@ std::optional<Ground> ground_of(const Sample& sample, std::optional<units::Lengt
 /// For every can the ranks of the cans in the window around it, itself included.
 std::vector<std::vector<std::size_t>> windows_of(const Sample& sample, const Ground& ground,
                                                  std::span<const std::size_t> rank) {
+    // From half a side before to just short of half a side after, so that a side of k spacings
+    // takes k cans whether k is odd or even; the slack keeps rounding from deciding.
     const auto near = [&](double d, double extent) {
         if (extent <= 0.0) return true;
-        d = std::abs(d);
-        d = std::min(d, extent - d);
-        // Half open: a can on the border is in the window, or an even number of cans across would
-        // always take one too many; the slack keeps rounding from deciding.
-        return d < ground.side / 2.0 * (1.0 - 1e-9) || d <= 1e-9 * extent;
+        d -= extent * std::round(d / extent);
+        const double slack = 1e-9 * extent;
+        return d >= -ground.side / 2.0 - slack && d < ground.side / 2.0 - slack;
     };
     std::vector<std::vector<std::size_t>> windows(sample.cans.size());
     for (std::size_t i = 0; i < sample.cans.size(); ++i) {
@@ -215,6 +218,12 @@ std::optional<ResampledFigures> resample_blocks(const Sample& sample, QuarterRul
     return collected(kernel, std::move(columns), Columns(0), how,
                      "blocks of " + units::format_fixed(ground->side, 1) +
                          " m of neighbouring cans, wrapped at the edges");
+}
+
+double widening_for(std::string_view figure, std::size_t cans) {
+    const auto* row = reference::Table::named("interval_widening.csv").find("figure", figure);
+    if (row == nullptr) throw std::logic_error("no interval widening for " + std::string(figure));
+    return 1.0 + row->number("per_can") / static_cast<double>(cans);
 }
 
 std::optional<std::size_t> more_cans_to_halve(const Sample& sample, QuarterRule rule,

@@ -29,6 +29,7 @@ std::string_view text_of(IntervalMethod method) {
     switch (method) {
         case IntervalMethod::bca: return "BCa bootstrap";
         case IntervalMethod::percentile: return "percentile bootstrap";
+        case IntervalMethod::bca_widened: return "BCa bootstrap, widened for few values";
         case IntervalMethod::point: return "no spread in the resamples";
     }
     return "";
@@ -84,15 +85,16 @@ std::optional<Interval> Replicates::percentile_interval(double level) const {
     return Interval{quantile(tail), quantile(1.0 - tail), level, IntervalMethod::percentile, 0.0, 0.0};
 }
 
-std::optional<Interval> Replicates::interval(double level) const {
+std::optional<Interval> Replicates::interval(double level, double widening) const {
     auto plain = percentile_interval(level);
     if (!plain || plain->method == IntervalMethod::point || !correctable_) return plain;
-    const auto shifted = [&](double tail) {
-        const double z = z0_ + normal_quantile(tail);
+    const double z_tail = widening * normal_quantile((1.0 - level) / 2.0);
+    const auto bound = [&](double z_level) {
+        const double z = z0_ + z_level;
         return quantile(normal_cdf(z0_ + z / (1.0 - a_ * z)));
     };
-    const double tail = (1.0 - level) / 2.0;
-    return Interval{shifted(tail), shifted(1.0 - tail), level, IntervalMethod::bca, z0_, a_};
+    const auto method = widening == 1.0 ? IntervalMethod::bca : IntervalMethod::bca_widened;
+    return Interval{bound(z_tail), bound(-z_tail), level, method, z0_, a_};
 }
 
 std::optional<double> Replicates::confidence_of_at_least(double threshold) const {

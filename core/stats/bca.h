@@ -24,7 +24,8 @@ namespace evenfall::stats {
 enum class IntervalMethod : int {
     bca = 1,         ///< bias corrected and accelerated
     percentile = 2,  ///< plain quantiles of the replicates
-    point = 3        ///< every replicate equal: there is nothing to estimate
+    point = 3,       ///< every replicate equal: there is nothing to estimate
+    bca_widened = 4  ///< BCa with its normal quantiles multiplied by a factor above one
 };
 std::string_view text_of(IntervalMethod method);
 
@@ -52,7 +53,8 @@ class Replicates {
     /// BCa; percentile with the method saying so when the observed value lies outside of all
     /// replicates or without jackknife values. Nothing when over 5 % of the resamples were
     /// undefined or fewer than 100 are left.
-    std::optional<Interval> interval(double level) const;
+    /// @param widening  multiplies the normal quantile of the tails; 1 is plain BCa
+    std::optional<Interval> interval(double level, double widening = 1.0) const;
     std::optional<Interval> percentile_interval(double level) const;
 
     /// Confidence that the true value is `threshold` or more: one minus the alpha at which a
