@@ -58,6 +58,27 @@ Replicates::Replicates(double observed, std::vector<double> values,
     }
 }
 
+bool Replicates::all_alike() const {
+    // Equal values still differ in their last digits when they were summed in different orders.
+    return sorted_.back() - sorted_.front() <= 1e-12 * std::abs(sorted_.back());
+}
+
+double Replicates::share_below(double threshold) const {
+    const auto n = static_cast<double>(sorted_.size());
+    const auto [first, last] = std::equal_range(sorted_.begin(), sorted_.end(), threshold);
+    const auto below = static_cast<double>(first - sorted_.begin());
+    const auto tied = static_cast<double>(last - first);
+    // Kept off 0 and 1, which no number of resamples can show.
+    if (tied > 0.0 || below == 0.0 || below == n) {
+        return std::clamp((below + 0.5 * tied) / n, 1.0 / (n + 1.0), n / (n + 1.0));
+    }
+    // Between two replicates: the inverse of quantile().
+    const double z_below = normal_quantile(below / (n + 1.0));
+    const double z_above = normal_quantile((below + 1.0) / (n + 1.0));
+    const double part = (threshold - *(first - 1)) / (*first - *(first - 1));
+    return normal_cdf(z_below + part * (z_above - z_below));
+}
+
 bool Replicates::usable() const {
     return sorted_.size() >= 100 && undefined_ * 20 <= sorted_.size() + undefined_;
 }
@@ -79,8 +100,8 @@ double Replicates::quantile(double alpha) const {
 std::optional<Interval> Replicates::percentile_interval(double level) const {
     if (!usable()) return std::nullopt;
     const double tail = (1.0 - level) / 2.0;
-    if (sorted_.front() == sorted_.back()) {
-        return Interval{sorted_.front(), sorted_.back(), level, IntervalMethod::point, 0.0, 0.0};
+    if (all_alike()) {
+        return Interval{observed_, observed_, level, IntervalMethod::point, 0.0, 0.0};
     }
     return Interval{quantile(tail), quantile(1.0 - tail), level, IntervalMethod::percentile, 0.0, 0.0};
 }
@@ -99,15 +120,8 @@ std::optional<Interval> Replicates::interval(double level, double widening) cons
 
 std::optional<double> Replicates::confidence_of_at_least(double threshold) const {
     if (!usable()) return std::nullopt;
-    const auto [first, last] = std::equal_range(sorted_.begin(), sorted_.end(), threshold);
-    const auto n = static_cast<double>(sorted_.size());
-    // A threshold on a tie counts as met by half of the tied replicates.
-    const double below = static_cast<double>(first - sorted_.begin()) +
-                         0.5 * static_cast<double>(last - first);
-    if (sorted_.front() == sorted_.back()) return observed_ >= threshold ? 1.0 : 0.0;
-    // Without correction the share of replicates at or above; kept off 0 and 1, which no number of
-    // resamples can show.
-    const double g = std::clamp(below / n, 1.0 / (n + 1.0), n / (n + 1.0));
+    if (all_alike()) return observed_ >= threshold ? 1.0 : 0.0;
+    const double g = share_below(threshold);
     if (!correctable_) return 1.0 - g;
     // Solve Phi(z0 + (z0 + z) / (1 - a (z0 + z))) = g for z, then alpha = Phi(z).
     const double u = normal_quantile(g) - z0_;

@@ -63,6 +63,8 @@ class Replicates {
 
   private:
     double quantile(double alpha) const;
+    double share_below(double threshold) const;
+    bool all_alike() const;
     bool usable() const;
 
     double observed_;
