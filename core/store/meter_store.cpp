@@ -11,7 +11,8 @@ namespace {
 using calendar::Instant;
 
 constexpr const char* meter_select =
-    "SELECT m.code, s.code, m.unit, m.multiplier, m.digits, p.code, m.installed, m.removed, r.code"
+    "SELECT m.code, s.code, m.unit, m.multiplier, m.digits, p.code, m.installed, m.removed, r.code,"
+    " m.rated_flow, m.rated_flow_unit, m.size, m.size_unit, m.id"
     " FROM meter m JOIN site s ON s.id = m.site LEFT JOIN meter p ON p.id = m.parent"
     " LEFT JOIN meter r ON r.id = m.replaces";
 
@@ -30,7 +31,27 @@ meter::Meter meter_in(SQLite::Statement& row) {
     m.installed = calendar::parse_date(text_in(row.getColumn(6)));
     m.removed = calendar::parse_date(text_in(row.getColumn(7)));
     m.replaces = text_in(row.getColumn(8));
+    m.rated_flow = typed_in<units::Flow>(row, 9);
+    m.size = typed_in<units::Length>(row, 11);
     return m;
+}
+
+/// Exchanges of the meter that the row of meter_select stands for.
+void read_exchanges(SQLite::Database& db, std::int64_t id, meter::Meter& m) {
+    SQLite::Statement rows(db, "SELECT at, final_value, first_value, unit, multiplier, digits"
+                               " FROM meter_exchange WHERE meter = ? ORDER BY at");
+    rows.bind(1, id);
+    while (rows.executeStep()) {
+        meter::Exchange x;
+        x.at = Instant{std::chrono::seconds{rows.getColumn(0).getInt64()}};
+        x.final_value = rows.getColumn(1).getDouble();
+        x.first_value = rows.getColumn(2).getDouble();
+        const std::string unit = text_in(rows.getColumn(3));
+        if (!unit.empty()) x.unit = units::unit_named<units::Volume>(unit);
+        x.multiplier = number_in(rows.getColumn(4));
+        if (!rows.getColumn(5).isNull()) x.digits = rows.getColumn(5).getInt();
+        m.exchanges.push_back(std::move(x));
+    }
 }
 
 void bind_meter(const Book& book, SQLite::Statement& to, const meter::Meter& m,
@@ -46,6 +67,8 @@ void bind_meter(const Book& book, SQLite::Statement& to, const meter::Meter& m,
     bind_text(to, 8, m.removed ? calendar::format_date(*m.removed) : "");
     bind_id(to, 9, optional_id(book, "meter", m.replaces));
     bind_id(to, 10, import);
+    bind_typed(to, 11, m.rated_flow);
+    bind_typed(to, 13, m.size);
 }
 
 meter::Reading reading_in(SQLite::Statement& row) {
@@ -71,7 +94,10 @@ std::vector<meter::Meter> meters(const Book& book, const std::string& site) {
         SQLite::Statement rows(db, std::string(meter_select) + (site.empty() ? "" : " WHERE s.code = ?") +
                                        " ORDER BY m.code");
         if (!site.empty()) rows.bind(1, site);
-        while (rows.executeStep()) all.push_back(meter_in(rows));
+        while (rows.executeStep()) {
+            all.push_back(meter_in(rows));
+            read_exchanges(db, rows.getColumn(13).getInt64(), all.back());
+        }
         return all;
     });
 }
@@ -81,14 +107,17 @@ std::optional<meter::Meter> find_meter(const Book& book, const std::string& code
         SQLite::Statement rows(db, std::string(meter_select) + " WHERE m.code = ?");
         rows.bind(1, code);
         if (!rows.executeStep()) return std::nullopt;
-        return meter_in(rows);
+        meter::Meter found = meter_in(rows);
+        read_exchanges(db, rows.getColumn(13).getInt64(), found);
+        return found;
     });
 }
 
 void add_meter(Book& book, const meter::Meter& meter, std::optional<std::int64_t> import) {
     in_book(book, [&](SQLite::Database& db) {
         SQLite::Statement add(db, "INSERT INTO meter (code, site, unit, multiplier, digits, parent,"
-                                  " installed, removed, replaces, import) VALUES (?,?,?,?,?,?,?,?,?,?)");
+                                  " installed, removed, replaces, import, rated_flow, rated_flow_unit,"
+                                  " size, size_unit) VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?)");
         bind_meter(book, add, meter, import);
         add.exec();
     });
@@ -97,9 +126,28 @@ void add_meter(Book& book, const meter::Meter& meter, std::optional<std::int64_t
 void replace_meter(Book& book, const meter::Meter& meter, std::optional<std::int64_t> import) {
     in_book(book, [&](SQLite::Database& db) {
         SQLite::Statement set(db, "UPDATE meter SET site=?2, unit=?3, multiplier=?4, digits=?5, parent=?6,"
-                                  " installed=?7, removed=?8, replaces=?9, import=?10 WHERE code=?1");
+                                  " installed=?7, removed=?8, replaces=?9, import=?10, rated_flow=?11,"
+                                  " rated_flow_unit=?12, size=?13, size_unit=?14 WHERE code=?1");
         bind_meter(book, set, meter, import);
         set.exec();
+    });
+}
+
+void add_exchange(Book& book, const std::string& meter, const meter::Exchange& x,
+                  std::optional<std::int64_t> import) {
+    in_book(book, [&](SQLite::Database& db) {
+        SQLite::Statement add(db, "INSERT INTO meter_exchange (meter, at, final_value, first_value,"
+                                  " unit, multiplier, digits, import) VALUES (?,?,?,?,?,?,?,?)");
+        add.bind(1, required_id(book, "meter", meter));
+        add.bind(2, static_cast<std::int64_t>(x.at.time_since_epoch().count()));
+        add.bind(3, x.final_value);
+        add.bind(4, x.first_value);
+        bind_text(add, 5, x.unit ? std::string(x.unit->name) : "");
+        bind_number(add, 6, x.multiplier);
+        if (x.digits) add.bind(7, *x.digits);
+        else add.bind(7);
+        bind_id(add, 8, import);
+        add.exec();
     });
 }
 

@@ -21,6 +21,10 @@ std::optional<meter::Meter> find_meter(const Book& book, const std::string& code
 void add_meter(Book& book, const meter::Meter& meter, std::optional<std::int64_t> import);
 void replace_meter(Book& book, const meter::Meter& meter, std::optional<std::int64_t> import);
 
+/// Adds an exchange of the meter's register. @throws BookError when there is one at that instant
+void add_exchange(Book& book, const std::string& meter, const meter::Exchange& exchange,
+                  std::optional<std::int64_t> import);
+
 /// The id by which readings are stored. @throws BookError when the meter is not in the book
 std::int64_t meter_id(const Book& book, const std::string& code);
 

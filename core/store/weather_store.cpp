@@ -97,6 +97,19 @@ void add_weather_station(Book& book, const WeatherStation& station) {
     });
 }
 
+void replace_weather_station(Book& book, const WeatherStation& station) {
+    in_book(book, [&](SQLite::Database& db) {
+        SQLite::Statement set(db, "UPDATE weather_station SET latitude=?2, longitude=?3, elevation=?4,"
+                                  " elevation_unit=?5, wind_height_m=?6 WHERE code=?1");
+        set.bind(1, station.code);
+        bind_number(set, 2, station.latitude);
+        bind_number(set, 3, station.longitude);
+        bind_typed(set, 4, station.elevation);
+        bind_number(set, 6, station.wind_height_m);
+        set.exec();
+    });
+}
+
 std::vector<weather::WeatherDay> weather_days(const Book& book, const std::string& station,
                                               calendar::Date from, calendar::Date to) {
     return in_book(book, [&](SQLite::Database& db) {

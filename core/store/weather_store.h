@@ -27,6 +27,8 @@ std::vector<WeatherStation> weather_stations(const Book& book);
 std::optional<WeatherStation> find_weather_station(const Book& book, const std::string& code);
 /// @throws BookError when the code is taken
 void add_weather_station(Book& book, const WeatherStation& station);
+/// Puts new values in place of the old ones; the caller writes the old ones to the journal.
+void replace_weather_station(Book& book, const WeatherStation& station);
 
 /// Latest revision of each day from `from` to `to`, both included, in order of date, converted.
 /// Empty when the station is not in the book.

@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/import.h"
+
+#include "core/exchange/csv_reader.h"
+#include "core/exchange/file_digest.h"
+#include "core/exchange/import_run.h"
+#include "core/store/journal_store.h"
+
+#include <algorithm>
+#include <numeric>
+
+namespace evenfall::exchange {
+namespace {
+
+/// A file that was opened and whose columns are known.
+struct OpenFile {
+    std::unique_ptr<RowSource> rows;
+    std::optional<ColumnIndex> columns;
+    CellFormat format;
+    std::string sha256;
+};
+
+OpenFile open_file(const std::filesystem::path& path, const ImportOptions& options, Kind& kind) {
+    OpenFile file;
+    file.rows = std::make_unique<CsvReader>(path);
+    kind = options.kind ? *options.kind : kind_of_header(file.rows->header(), file.rows->file());
+    file.columns.emplace(spec_of(kind), file.rows->header(), file.rows->file(), file.rows->row());
+    file.sha256 = sha256_of_file(path);
+    return file;
+}
+
+void import_kind(ImportRun& run) {
+    switch (run.result.kind) {
+        case Kind::sites: import_sites(run); return;
+        case Kind::meters: import_meters(run); return;
+        case Kind::exchanges: import_exchanges(run); return;
+        case Kind::areas: import_areas(run); return;
+        case Kind::weather_stations: import_stations(run); return;
+        case Kind::readings: import_readings(run); return;
+        case Kind::weather: import_weather(run); return;
+        case Kind::catches: import_catches(run); return;
+        case Kind::bills: import_bills(run); return;
+    }
+}
+
+void refuse_file(ImportResult& result, const InputError& error) {
+    result.complete = false;
+    for (Issue issue : error.issues()) {
+        if (issue.place.file.empty()) issue.place.file = result.file;
+        result.issues.push_back(std::move(issue));
+    }
+}
+
+/// How many records a file changed.
+std::size_t changed(const ImportResult& r) { return r.added + r.replaced; }
+
+void import_one(store::Book& book, const ImportOptions& options, OpenFile& file,
+                ImportResult& result, RejectsWriter* rejects) {
+    const std::string name = std::filesystem::path(result.file).filename().string();
+    const std::string kind(name_of(result.kind));
+    const std::int64_t import = store::add_import(book, {name, kind, file.sha256, options.at, 0});
+    ImportRun run{book, options, *file.rows, *file.columns, file.format, import, result, rejects};
+    try {
+        import_kind(run);
+    } catch (const InputError& e) {
+        refuse_file(result, e);
+        return;
+    }
+    store::set_import_added(book, import, static_cast<std::int64_t>(changed(result)));
+    if (changed(result) > 0) {
+        store::add_journal_entry(book, {options.at, options.who,
+                                        "Imported " + std::to_string(result.added) + " new and " +
+                                            std::to_string(result.replaced) + " corrected " + kind,
+                                        "file " + name, ""});
+    }
+}
+
+bool acceptable(const std::vector<ImportResult>& results, const ImportOptions& options) {
+    return std::all_of(results.begin(), results.end(), [&](const ImportResult& r) {
+        const bool rows = r.complete && (r.rejected == 0 || options.accept_rest);
+        return rows && (r.conflicts == 0 || options.conflicts != ConflictChoice::refuse);
+    });
+}
+
+}  // namespace
+
+std::vector<ImportResult> import_files(store::Book& book,
+                                       std::span<const std::filesystem::path> files,
+                                       const ImportOptions& options) {
+    std::vector<ImportResult> results(files.size());
+    std::vector<OpenFile> open(files.size());
+    for (std::size_t i = 0; i < files.size(); ++i) {
+        results[i].file = files[i].string();
+        try {
+            open[i] = open_file(files[i], options, results[i].kind);
+        } catch (const InputError& e) {
+            refuse_file(results[i], e);
+        }
+    }
+    const bool all_open = std::all_of(results.begin(), results.end(),
+                                      [](const ImportResult& r) { return r.complete; });
+    if (!all_open) return results;
+
+    std::vector<std::size_t> order(files.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+        return results[a].kind < results[b].kind;
+    });
+    std::unique_ptr<RejectsWriter> rejects;
+    if (options.rejects) rejects = std::make_unique<RejectsWriter>(*options.rejects);
+    store::Transaction transaction(book);
+    for (std::size_t i : order) import_one(book, options, open[i], results[i], rejects.get());
+    if (rejects) rejects->finish();
+
+    const bool something = std::any_of(results.begin(), results.end(), [](const ImportResult& r) {
+        return changed(r) > 0 || r.conflicts > 0;
+    });
+    if (options.dry_run || !acceptable(results, options)) return results;
+    // Nothing new: the transaction is rolled back, and the book stays as it is to the byte.
+    if (something) transaction.commit();
+    for (ImportResult& r : results) r.stored = true;
+    return results;
+}
+
+void require_accepted(std::span<const ImportResult> results) {
+    std::vector<Issue> issues;
+    bool stored = true;
+    for (const ImportResult& r : results) {
+        stored = stored && r.stored;
+        issues.insert(issues.end(), r.issues.begin(), r.issues.end());
+        for (const Conflict& c : r.conflict_list) {
+            issues.push_back({c.place, c.in_file,
+                              c.in_book + " as the book has it for the " + c.record +
+                                  ", or an explicit choice which of the two stands"});
+        }
+    }
+    if (!stored && !issues.empty()) throw InputError(std::move(issues));
+}
+
+}  // namespace evenfall::exchange

@@ -1,0 +1,239 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Sites, meters, exchanges, areas, weather stations, catch tests and bills.
+#include "core/calendar/time_zone.h"
+#include "core/exchange/import_run.h"
+#include "core/store/bill_store.h"
+#include "core/store/catch_test_store.h"
+#include "core/store/meter_store.h"
+#include "core/store/site_store.h"
+#include "core/units/number.h"
+
+#include <algorithm>
+
+namespace evenfall::exchange {
+namespace {
+
+template <class Record>
+struct Row {
+    Record record;
+    std::size_t row;
+};
+
+/// Records of a file by code, each once: a code that stands twice with other values is refused.
+template <class Record>
+class ByCode {
+  public:
+    ByCode(ImportRun& run, std::string_view group) : run_(run), group_(group) {}
+    void add(RowReader& row, Record record) {
+        if (!row.ok()) return;
+        const auto [found, is_new] = index_.try_emplace(record.code, rows_.size());
+        if (is_new) {
+            rows_.push_back({std::move(record), row.row()});
+        } else if (fields_of(rows_[found->second].record) == fields_of(record)) {
+            ++run_.result.unchanged;
+        } else {
+            row.refuse(group_, record.code,
+                       "each code once; row " + std::to_string(rows_[found->second].row) +
+                           " says something else of it");
+        }
+    }
+    std::vector<Row<Record>>& rows() { return rows_; }
+
+  private:
+    ImportRun& run_;
+    std::string_view group_;
+    std::vector<Row<Record>> rows_;
+    std::unordered_map<std::string, std::size_t> index_;
+};
+
+/// Adds, leaves or replaces one record.
+template <class Record, class Find, class Add, class Replace>
+void put(ImportRun& run, const Row<Record>& row, std::string_view noun, Find find, Add add,
+         Replace replace) {
+    const auto stored = find(run.book, row.record.code);
+    if (!stored) {
+        add(run.book, row.record, run.import);
+        ++run.result.added;
+        return;
+    }
+    const auto take_file = run.settle_fields({run.rows.file(), row.row, ""},
+                                             std::string(noun) + " " + row.record.code,
+                                             fields_of(*stored), fields_of(row.record));
+    if (!take_file) {
+        ++run.result.unchanged;
+    } else if (*take_file) {
+        replace(run.book, row.record, run.import);
+    }
+}
+
+/// Notes that `code` is not in the book, where the file names it.
+void refuse_unknown(ImportRun& run, std::size_t row, std::string_view group,
+                    const std::string& code, std::string_view noun) {
+    const auto* column = run.columns.find(group);
+    std::string name(column == nullptr ? group : column->name);
+    run.refuse_later({{run.rows.file(), row, std::move(name)}, code,
+                      "the code of a " + std::string(noun) + " in the book or among these files"});
+}
+
+}  // namespace
+
+void import_sites(ImportRun& run) {
+    ByCode<site::Site> sites(run, "site");
+    run.each_row([&](RowReader& row) { sites.add(row, read_site(row)); });
+    for (const auto& r : sites.rows()) {
+        put(run, r, "site", store::find_site, store::add_site, store::replace_site);
+    }
+}
+
+void import_meters(ImportRun& run) {
+    ByCode<meter::Meter> meters(run, "meter");
+    run.each_row([&](RowReader& row) { meters.add(row, read_meter(row)); });
+    // A meter may name others of the same file, in any order: those go in first.
+    auto waiting = std::move(meters.rows());
+    const auto known = [&](const std::string& code) {
+        return code.empty() || store::find_meter(run.book, code).has_value();
+    };
+    for (bool moved = true; moved && !waiting.empty();) {
+        moved = false;
+        std::vector<Row<meter::Meter>> later;
+        for (auto& r : waiting) {
+            if (!known(r.record.parent) || !known(r.record.replaces)) {
+                later.push_back(std::move(r));
+                continue;
+            }
+            moved = true;
+            if (!store::find_site(run.book, r.record.site)) {
+                refuse_unknown(run, r.row, "site", r.record.site, "site");
+                continue;
+            }
+            put(run, r, "meter", store::find_meter, store::add_meter, store::replace_meter);
+        }
+        waiting = std::move(later);
+    }
+    for (const auto& r : waiting) {
+        const bool parent = !known(r.record.parent);
+        refuse_unknown(run, r.row, parent ? "parent" : "replaces",
+                       parent ? r.record.parent : r.record.replaces, "meter");
+    }
+}
+
+void import_exchanges(ImportRun& run) {
+    run.each_row([&](RowReader& row) {
+        ExchangeRow x = read_exchange(row);
+        if (!row.ok()) return;
+        const auto meter = store::find_meter(run.book, x.meter);
+        if (!meter) {
+            row.refuse("meter", x.meter, "the code of a meter in the book or among these files");
+            return;
+        }
+        const auto site = store::find_site(run.book, meter->site);
+        try {
+            x.exchange.at = x.time.instant
+                                ? *x.time.instant
+                                : calendar::TimeZone(site->time_zone).to_instant(*x.time.local);
+        } catch (const InputError& e) {
+            row.refuse("time", row.text("time"), e.issues().front().expected);
+            return;
+        }
+        const auto same = std::find_if(meter->exchanges.begin(), meter->exchanges.end(),
+                                       [&](const auto& e) { return e.at == x.exchange.at; });
+        if (same == meter->exchanges.end()) {
+            store::add_exchange(run.book, x.meter, x.exchange, run.import);
+            ++run.result.added;
+        } else if (fields_of(*same) == fields_of(x.exchange)) {
+            ++run.result.unchanged;
+        } else {
+            row.refuse("time", row.text("time"),
+                       "one exchange of meter " + x.meter + " at a time; the book has another");
+        }
+    });
+}
+
+void import_areas(ImportRun& run) {
+    ByCode<site::Area> areas(run, "area");
+    run.each_row([&](RowReader& row) { areas.add(row, read_area(row)); });
+    for (const auto& r : areas.rows()) {
+        if (!store::find_site(run.book, r.record.site)) {
+            refuse_unknown(run, r.row, "site", r.record.site, "site");
+        } else if (!r.record.meter.empty() && !store::find_meter(run.book, r.record.meter)) {
+            refuse_unknown(run, r.row, "meter", r.record.meter, "meter");
+        } else {
+            put(run, r, "area", store::find_area, store::add_area, store::replace_area);
+        }
+    }
+}
+
+void import_stations(ImportRun& run) {
+    ByCode<store::WeatherStation> stations(run, "station");
+    run.each_row([&](RowReader& row) { stations.add(row, read_station(row)); });
+    for (const auto& r : stations.rows()) {
+        put(run, r, "weather station", store::find_weather_station,
+            [](store::Book& book, const store::WeatherStation& s, std::int64_t) {
+                store::add_weather_station(book, s);
+            },
+            [](store::Book& book, const store::WeatherStation& s, std::int64_t) {
+                store::replace_weather_station(book, s);
+            });
+    }
+}
+
+void import_catches(ImportRun& run) {
+    CatchTableReader table(run.columns, run.rows.file(), true);
+    // A sheet with a bad row is no whole sheet: its test stays out even when the rest may go in.
+    std::vector<std::string> spoilt;
+    run.each_row([&](RowReader& row) {
+        table.add(row);
+        if (!row.ok()) spoilt.emplace_back(row.text("test"));
+    });
+    for (const audit::CatchTest& t : table.take()) {
+        const std::size_t row = t.catches.empty() ? 0 : t.catches.front().row;
+        if (std::find(spoilt.begin(), spoilt.end(), t.code) != spoilt.end()) {
+            run.note("Catch test " + t.code + " stays out: some of its rows were refused.");
+            continue;
+        }
+        if (!store::find_area(run.book, t.area)) {
+            refuse_unknown(run, row, "area", t.area, "area");
+            continue;
+        }
+        const auto stored = store::find_catch_test(run.book, t.code);
+        if (!stored) {
+            store::add_catch_test(run.book, t, run.import);
+            ++run.result.added;
+        } else if (fields_of(*stored) == fields_of(t)) {
+            ++run.result.unchanged;
+        } else {
+            // What was measured is not replaced: a second sheet is a second test.
+            run.refuse_later({{run.rows.file(), row, "test"}, t.code,
+                              "a code of its own for this sheet; the book has another sheet of "
+                              "that code, and a field sheet is not overwritten"});
+        }
+    }
+}
+
+void import_bills(ImportRun& run) {
+    run.each_row([&](RowReader& row) {
+        const meter::Bill bill = read_bill(row);
+        if (!row.ok()) return;
+        if (!store::find_meter(run.book, bill.meter)) {
+            row.refuse("meter", bill.meter, "the code of a meter in the book or among these files");
+            return;
+        }
+        switch (store::add_bill(run.book, bill, false, run.import)) {
+            case store::BillOutcome::added: ++run.result.added; return;
+            case store::BillOutcome::unchanged: ++run.result.unchanged; return;
+            default: break;
+        }
+        const auto stored = store::bills(run.book, bill.meter);
+        const auto old = std::find_if(stored.begin(), stored.end(), [&](const meter::Bill& b) {
+            return b.from == bill.from && b.to == bill.to;
+        });
+        if (run.settle({run.rows.file(), row.row(), ""},
+                       "bill of " + bill.meter + " from " + calendar::format_date(bill.from) +
+                           " to " + calendar::format_date(bill.to),
+                       old->volume.text(), bill.volume.text())) {
+            store::add_bill(run.book, bill, true, run.import);
+        }
+    });
+}
+
+}  // namespace evenfall::exchange

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/exchange/import.h"
+#include "core/exchange/records.h"
+#include "core/exchange/row_reader.h"
+#include "core/exchange/row_source.h"
+
+#include <cstdint>
+#include <functional>
+#include <memory>
+#include <string>
+#include <unordered_map>
+#include <utility>
+#include <vector>
+
+/// Shared by the importers of each kind; not for use outside core/exchange.
+namespace evenfall::exchange {
+
+/// Writes refused rows with their reason, as CSV, for correcting and importing again.
+class RejectsWriter {
+  public:
+    /// @throws InputError when the file cannot be written
+    explicit RejectsWriter(const std::filesystem::path& path);
+    ~RejectsWriter();
+    RejectsWriter(const RejectsWriter&) = delete;
+    RejectsWriter& operator=(const RejectsWriter&) = delete;
+    /// The first row of each source file is preceded by its header.
+    void add(const RowSource& rows, const std::vector<Issue>& issues);
+    /// Puts the file in place. @throws InputError when the disk is full
+    void finish();
+
+  private:
+    struct Impl;
+    std::unique_ptr<Impl> impl_;
+};
+
+/// Fields of a record as text, to compare and to show: {"name", "North block"}.
+using Fields = std::vector<std::pair<std::string, std::string>>;
+Fields fields_of(const site::Site& s);
+Fields fields_of(const site::Area& a);
+Fields fields_of(const meter::Meter& m);
+Fields fields_of(const store::WeatherStation& s);
+Fields fields_of(const audit::CatchTest& t);
+Fields fields_of(const meter::Exchange& x);
+
+/// One file on its way into the book.
+struct ImportRun {
+    store::Book& book;
+    const ImportOptions& options;
+    RowSource& rows;
+    const ColumnIndex& columns;
+    const CellFormat& format;
+    std::int64_t import;
+    ImportResult& result;
+    RejectsWriter* rejects;  ///< null: refused rows are only listed
+
+    /// Reads every row; `use` may refuse it by its reader. Counts, rejects, reports progress.
+    void each_row(const std::function<void(RowReader&)>& use);
+    void refuse_row(const std::vector<Issue>& issues);
+    void refuse_later(Issue issue);  ///< for what only shows after all rows are read
+    void note(std::string text) { result.notes.push_back(std::move(text)); }
+
+    /// A record that the book has in another form. True when the file's is to be stored.
+    bool settle(const Place& place, const std::string& record, const std::string& in_book,
+                const std::string& in_file);
+    /// The same for records with fields; nothing when they agree.
+    std::optional<bool> settle_fields(const Place& place, const std::string& record,
+                                      const Fields& in_book, const Fields& in_file);
+};
+
+void import_sites(ImportRun& run);
+void import_meters(ImportRun& run);
+void import_exchanges(ImportRun& run);
+void import_areas(ImportRun& run);
+void import_stations(ImportRun& run);
+void import_readings(ImportRun& run);
+void import_weather(ImportRun& run);
+void import_catches(ImportRun& run);
+void import_bills(ImportRun& run);
+
+}  // namespace evenfall::exchange

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/import_run.h"
+#include "core/store/weather_store.h"
+
+#include <map>
+
+namespace evenfall::exchange {
+
+void import_weather(ImportRun& run) {
+    std::vector<Issue> missing;
+    for (std::string_view group : {"station", "date"}) {
+        if (run.columns.has(group)) continue;
+        missing.push_back({{run.rows.file(), run.rows.row(), std::string(group)}, "no such column",
+                           "a column " + std::string(group) + ", to keep the days in a book"});
+    }
+    if (!missing.empty()) throw InputError(std::move(missing));
+    const weather::SheetUnits units = sheet_units(run.columns, run.rows.file());
+    const bool replace = run.options.conflicts == ConflictChoice::replace;
+    std::map<std::string, store::WeatherWriter, std::less<>> writers;
+    const auto writer_of = [&](const std::string& station) -> store::WeatherWriter& {
+        const auto found = writers.find(station);
+        if (found != writers.end()) return found->second;
+        if (!store::find_weather_station(run.book, station)) {
+            store::add_weather_station(run.book, {station, {}, {}, {}, {}});
+            run.note("Weather station " + station + " is new; its place is not recorded.");
+        }
+        return writers.try_emplace(station, run.book, station, units, run.import).first->second;
+    };
+    run.each_row([&](RowReader& row) {
+        const std::string station = row.needed_text("station");
+        const weather::SheetRow day = read_weather_day(row);
+        if (!row.ok()) return;
+        store::WeatherWriter& writer = writer_of(station);
+        switch (writer.add(day, false)) {
+            case store::WeatherWriter::Outcome::added: ++run.result.added; return;
+            case store::WeatherWriter::Outcome::unchanged: ++run.result.unchanged; return;
+            case store::WeatherWriter::Outcome::conflict: break;
+        }
+        const std::string date = calendar::format_date(day.date);
+        run.settle({run.rows.file(), row.row(), ""}, "weather of " + station + " on " + date,
+                   "other values of that day", "the values of this row");
+        if (replace) static_cast<void>(writer.add(day, true));
+    });
+}
+
+}  // namespace evenfall::exchange
