@@ -9,13 +9,11 @@ namespace {
 [[noreturn]] int missing() { throw std::logic_error("this command is not part of this build"); }
 }  // namespace
 
-int run(const DemoOptions&, Streams&) { missing(); }
-int run(const ImportOptions&, Streams&) { missing(); }
 int run(const UniformityOptions&, Streams&) { missing(); }
 int run(const ReferenceEtOptions&, Streams&) { missing(); }
 int run(const EffectiveRainOptions&, Streams&) { missing(); }
 int run(const OverlapOptions&, Streams&) { missing(); }
-int run(const ReportOptions&, Streams&) { missing(); }
+int run(const PortfolioOptions&, Streams&) { missing(); }
 int run(const CheckOptions&, Streams&) { missing(); }
 
 }  // namespace evenfall::cli

@@ -35,8 +35,15 @@ std::string meters_table() {
            "AV-M3,AV,gal,100,5,2020-01-15,,\n";
 }
 
+std::string weather_stations_table() {
+    return "station,latitude,longitude,elevation_ft,wind_height_ft\n"
+           "HBW,38.40,-121.36,60,10\n"
+           "AVW,38.62,-121.18,145,6.6\n";
+}
+
 std::vector<TableFile> scenario_files() {
     return {{"sites.csv", sites_table()},
+            {"weather-stations.csv", weather_stations_table()},
             {"meters.csv", meters_table()},
             {"areas.csv", areas_table()},
             {"weather.csv", weather_table()},

@@ -35,6 +35,7 @@ inline constexpr calendar::Month last_month = std::chrono::year{2025} / 12;
 std::string sites_table();
 std::string areas_table();
 std::string meters_table();
+std::string weather_stations_table();
 std::string weather_table();
 std::string readings_table();
 std::string grid_catches_table();

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/command.h"
+#include "app/cli/json_number.h"
+#include "app/workflow/moment.h"
+#include "app/workflow/reports.h"
+#include "app/workflow/write_report.h"
+#include "core/input_error.h"
+
+#include <ostream>
+
+namespace evenfall::cli {
+namespace {
+
+/// What a kind of report cannot do without is asked for by name.
+void require(bool given, const std::string& kind, const std::string& option) {
+    if (!given) throw InputError("report " + kind + " without " + option, "the option " + option);
+}
+
+struct Named {
+    reports::Report report;
+    std::string name;  ///< of the files, without ending
+};
+
+Named season(const store::Book& book, const ReportOptions& o, audit::QuarterRule rule,
+             const reports::Frame& frame) {
+    require(!o.site.empty(), o.kind, "--site");
+    require(o.from.has_value(), o.kind, "--from");
+    require(o.to.has_value(), o.kind, "--to");
+    return {workflow::season_report_of(book, {o.site, *o.from, *o.to, o.program, o.rain, rule}, frame),
+            "season-" + workflow::file_name_of(o.site) + "-" + calendar::format_month(*o.from) + "-to-" +
+                calendar::format_month(*o.to)};
+}
+
+Named audit_of(const store::Book& book, const ReportOptions& o, audit::QuarterRule rule,
+               const reports::Frame& frame) {
+    require(!o.site.empty() || !o.test.empty(), o.kind, "--test or --site");
+    if (!o.test.empty()) {
+        return {workflow::audit_report_of_test(book, o.test, rule, frame),
+                "audit-" + workflow::file_name_of(o.test)};
+    }
+    return {workflow::audit_report_of_site(book, o.site, rule, frame),
+            "audit-" + workflow::file_name_of(o.site)};
+}
+
+}  // namespace
+
+int run(const ReportOptions& o, Streams& streams) {
+    const auto book = store::Book::open(o.book, store::Access::read_only);
+    const auto rule = audit::quarter_rule_named(o.quarter_rule);
+    if (!rule) throw InputError(o.quarter_rule, "a quarter rule");
+    const reports::Frame frame{
+        o.system == "metric" ? reports::UnitsShown::metric : reports::UnitsShown::us, "",
+        workflow::present_moment(), "Evenfall " EVENFALL_VERSION, {}};
+    const Named made = o.kind == "audit" ? audit_of(book, o, *rule, frame) : season(book, o, *rule, frame);
+    const workflow::ReportOrder order{o.formats, o.out, made.name, o.paper,
+                                      std::filesystem::path(streams.program_folder) / "evenfall-print"};
+    const auto files = workflow::write_report(made.report, order);
+    if (o.json) {
+        Json list = Json::array();
+        for (const auto& file : files) list.push_back(file.string());
+        streams.out << print({{"files", std::move(list)}});
+    } else {
+        for (const auto& file : files) streams.out << file.string() << '\n';
+    }
+    return done;
+}
+
+}  // namespace evenfall::cli

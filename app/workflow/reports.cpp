@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/workflow/reports.h"
+
+#include "core/input_error.h"
+#include "core/store/catch_test_store.h"
+#include "core/store/site_store.h"
+#include "reports/content/audit_report.h"
+#include "reports/content/season_report.h"
+
+namespace evenfall::workflow {
+namespace {
+
+reports::Frame framed_for(const reports::Frame& frame, const site::Site& site) {
+    reports::Frame own = frame;
+    if (own.organisation.empty()) own.organisation = site.organisation;
+    return own;
+}
+
+std::string name_of_area(const store::Book& book, const std::string& code) {
+    const auto area = store::find_area(book, code);
+    return area && !area->name.empty() ? area->name : code;
+}
+
+}  // namespace
+
+reports::Report season_report_of(const store::Book& book, const SeasonQuestion& question,
+                                 const reports::Frame& frame) {
+    SeasonAnswer answer = answer_season(book, question);
+    for (const auto& f : answer.meter_findings) {
+        answer.result.findings.push_back(
+            {"meter " + f.meter, f.sentence + " How sure: " + std::string(meter::text_of(f.confidence)) +
+                                     ". Limit: " + f.limit + " (" + f.source + ")."});
+    }
+    return reports::season_report(answer.result, std::nullopt, framed_for(frame, answer.inputs.site));
+}
+
+reports::Report audit_report_of_test(const store::Book& book, const std::string& code,
+                                     audit::QuarterRule rule, const reports::Frame& frame) {
+    const auto test = store::find_catch_test(book, code);
+    if (!test) throw InputError(code, "a catch test in the book");
+    const auto area = store::find_area(book, test->area);
+    const auto site = area ? store::find_site(book, area->site) : std::nullopt;
+    const auto tested = reports::audited(*test, name_of_area(book, test->area), rule);
+    return reports::audit_report({tested}, "Test " + code + (site ? ", " + site->name : ""), {},
+                                 site ? framed_for(frame, *site) : frame);
+}
+
+reports::Report audit_report_of_site(const store::Book& book, const std::string& code,
+                                     audit::QuarterRule rule, const reports::Frame& frame) {
+    const auto site = store::find_site(book, code);
+    if (!site) throw InputError(code, "a site in the book");
+    std::vector<reports::AuditedTest> tests;
+    for (const auto& test : store::catch_tests_of_site(book, code)) {
+        tests.push_back(reports::audited(test, name_of_area(book, test.area), rule));
+    }
+    if (tests.empty()) throw InputError(code, "a site with at least one catch test");
+    return reports::audit_report(tests, "All tests, " + site->name, {}, framed_for(frame, *site));
+}
+
+}  // namespace evenfall::workflow

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/workflow/season.h"
+#include "reports/content/frame.h"
+#include "reports/content/report.h"
+
+#include <string>
+#include <vector>
+
+/// Reports from a book: what to load and which builder to call.
+/// Tests: tests/app/reports_test.cpp
+namespace evenfall::workflow {
+
+/// The season report of a site; what the meters' own records say stands among the findings.
+reports::Report season_report_of(const store::Book& book, const SeasonQuestion& question,
+                                 const reports::Frame& frame);
+
+/// The audit report of one catch test.
+/// @throws InputError for a test that is not in the book
+reports::Report audit_report_of_test(const store::Book& book, const std::string& test,
+                                     audit::QuarterRule rule, const reports::Frame& frame);
+
+/// The audit report of all catch tests of a site.
+/// @throws InputError for a site that is not in the book or has no test
+reports::Report audit_report_of_site(const store::Book& book, const std::string& site,
+                                     audit::QuarterRule rule, const reports::Frame& frame);
+
+}  // namespace evenfall::workflow
