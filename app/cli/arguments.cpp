@@ -48,14 +48,20 @@ CLI::Option* add_month(CLI::App* cmd, const std::string& name, Target& target,
         ->type_name("YYYY-MM");
 }
 
-CLI::Option* add_number(CLI::App* cmd, const std::string& name, double& target,
-                        const std::string& help) {
+/// @param low,high  the bounds, both allowed
+template <class Target>
+CLI::Option* add_number(CLI::App* cmd, const std::string& name, Target& target, double low,
+                        double high, const std::string& help) {
     return cmd
         ->add_option_function<std::string>(
             name,
-            [&target, name](const std::string& text) {
+            [&target, name, low, high](const std::string& text) {
                 const auto value = units::parse_number(text);
-                if (!value) throw CLI::ValidationError(name, "expected a number");
+                if (!value || *value < low || *value > high) {
+                    throw CLI::ValidationError(name, "expected a number from " +
+                                                         units::format_shortest(low) + " to " +
+                                                         units::format_shortest(high));
+                }
                 target = *value;
             },
             help)
@@ -146,11 +152,26 @@ void add_reference_et(CLI::App& app, Result& result) {
     auto [cmd, o] = add_command<ReferenceEtOptions>(
         app, result, "reference-et", "Reference evapotranspiration from a weather table; needs no book");
     cmd->add_option("weather", o->file, "CSV table of weather")->required();
-    add_number(cmd, "--latitude", o->latitude, "Degrees north")->required();
+    add_number(cmd, "--latitude", o->latitude, -90, 90, "Degrees north")->required();
     add_measure<units::Length>(cmd, "--elevation", o->elevation, "Above sea level, such as 1208.5m")->required();
     add_measure<units::Length>(cmd, "--wind-height", o->wind_height, "Of the anemometer; 2 m when left out");
     cmd->add_option("--surface", o->surface, "Reference surface")
         ->check(CLI::IsMember({"short", "tall"}))->capture_default_str();
+    cmd->add_option("--equation", o->equation, "Whose constants")
+        ->check(CLI::IsMember({"asce-2005", "fao-56"}))->capture_default_str();
+    add_number(cmd, "--angstrom-a", o->angstrom_a, 0, 1, "Calibrated radiation coefficient a");
+    add_number(cmd, "--angstrom-b", o->angstrom_b, 0, 1, "Calibrated radiation coefficient b");
+    add_number(cmd, "--albedo", o->albedo, 0, 0.99, "Of the surface; 0.23 when left out");
+    cmd->add_option("--siting", o->siting, "Where radiation is missing: interior or coast")
+        ->check(CLI::IsMember({"interior", "coast"}));
+    add_number(cmd, "--dew-point-offset", o->dew_point_offset, 0, 10,
+               "Where humidity is missing: dew point this many C below the minimum; 2 to 3 in arid places");
+    cmd->add_flag("--ignore-recorded", o->ignore_recorded, "Compute even where the table gives ETo");
+    add_number(cmd, "--longitude", o->longitude, -180, 180, "Hourly tables: degrees east");
+    add_number(cmd, "--utc-offset", o->utc_offset, -12, 14,
+               "Hourly tables whose times have no offset: hours east of UTC of their standard time");
+    cmd->add_option("--hour-mark", o->hour_mark, "Hourly tables: what a time marks")
+        ->check(CLI::IsMember({"start", "end"}))->capture_default_str();
     add_json(cmd, o->json);
 }
 

@@ -54,6 +54,16 @@ struct ReferenceEtOptions {
     units::Typed<units::Length> elevation;
     std::optional<units::Typed<units::Length>> wind_height;
     std::string surface = "short";
+    std::string equation = "asce-2005";  ///< or fao-56
+    std::optional<double> angstrom_a;
+    std::optional<double> angstrom_b;
+    std::optional<double> albedo;
+    std::string siting;                ///< interior or coast; empty: not known
+    double dew_point_offset = 0.0;     ///< C below the minimum, where humidity is missing
+    bool ignore_recorded = false;
+    std::optional<double> longitude;   ///< degrees east; hourly tables
+    std::optional<double> utc_offset;  ///< hours east of UTC; hourly tables without offsets
+    std::string hour_mark = "start";   ///< what a time marks: start or end of its period
     bool json = false;
 };
 

@@ -10,8 +10,6 @@ namespace {
 }  // namespace
 
 int run(const UniformityOptions&, Streams&) { missing(); }
-int run(const ReferenceEtOptions&, Streams&) { missing(); }
-int run(const EffectiveRainOptions&, Streams&) { missing(); }
 int run(const OverlapOptions&, Streams&) { missing(); }
 int run(const PortfolioOptions&, Streams&) { missing(); }
 int run(const CheckOptions&, Streams&) { missing(); }

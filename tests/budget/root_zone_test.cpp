@@ -8,7 +8,10 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
+#include <fstream>
 #include <limits>
+#include <sstream>
+#include <string>
 
 using namespace evenfall;
 using namespace evenfall::budget;
@@ -125,6 +128,45 @@ TEST_CASE("the order of the day's terms matters", "[budget][published]") {
     last.advance({et, none, irrigation});
     CHECK_THAT(last.can(0).drainage.in(millimetre), WithinAbs(11.0, 0.5));
     CHECK(last.can(0).depletion == Depth{});
+}
+
+// INDEPENDENT (derived). The balance written again in R (tests/published/reference_et.R): six shares,
+// both orders, p adjusted daily, an intake limit.
+TEST_CASE("root-zone balance against R", "[budget][derived]") {
+    std::vector<Depth> et, rain, water;
+    int results = 0;
+    std::ifstream in(std::string(EVENFALL_SOURCE_DIR) + "/tests/published/root_zone_r.csv");
+    REQUIRE(in);
+    for (std::string line; std::getline(in, line);) {
+        std::stringstream cells(line);
+        std::string kind;
+        std::getline(cells, kind, ',');
+        std::vector<double> v;
+        if (kind != "day" && kind != "result") continue;
+        for (std::string cell; std::getline(cells, cell, ',');) v.push_back(std::stod(cell));
+        if (kind == "day") {
+            et.push_back(v.at(0) * millimetre);
+            rain.push_back(v.at(1) * millimetre);
+            water.push_back(v.at(2) * millimetre);
+            continue;
+        }
+        ++results;
+        auto z = zone(32.0, 0.45, 9.0, v.at(1) == 1.0 ? DayOrder::water_first : DayOrder::water_last);
+        z.rule = DepletionRule::adjusted_to_et;
+        const double share[] = {v.at(0)};
+        const std::vector<Depth> limit(et.size(), 11.0 * millimetre);
+        RootZoneBalance balance(z, share);
+        balance.advance({et, rain, water, limit});
+        const auto t = balance.can(0);
+        CAPTURE(v.at(0), v.at(1));
+        CHECK_THAT(t.depletion.in(millimetre), WithinAbs(v.at(2), 1e-9));
+        CHECK_THAT(t.drainage.in(millimetre), WithinAbs(v.at(3), 1e-9));
+        CHECK_THAT(t.runoff.in(millimetre), WithinAbs(v.at(4), 1e-9));
+        CHECK_THAT(t.actual_et.in(millimetre), WithinAbs(v.at(5), 1e-9));
+        CHECK(t.stress_days == v.at(6));
+    }
+    CHECK(et.size() == 90);
+    CHECK(results == 12);
 }
 
 // DERIVED. In every bucket what comes in goes somewhere: rain + irrigation = ET + drainage + runoff +

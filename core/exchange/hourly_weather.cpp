@@ -1,0 +1,180 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/hourly_weather.h"
+
+#include "core/exchange/csv_reader.h"
+#include "core/exchange/records.h"
+
+#include <algorithm>
+#include <tuple>
+#include <utility>
+
+namespace evenfall::exchange {
+namespace {
+
+using std::chrono::seconds;
+
+/// A row before the length of its period is known.
+struct Row {
+    calendar::Instant at;
+    std::size_t row;
+    weather::WeatherHour hour;
+    double solar_watts = -1.0;  ///< mean over the period, where the table is in W/m2
+};
+
+Issue issue(const std::string& file, std::size_t row, std::string column, std::string found,
+            std::string expected) {
+    return {{file, row, std::move(column)}, std::move(found), std::move(expected)};
+}
+
+std::optional<units::Temperature> temperature(RowReader& row, std::string_view group) {
+    const bool f = row.unit(group) == "f";
+    const auto value = row.number_within(
+        group, f ? -130 : -90, f ? 140 : 60,
+        f ? "a temperature from -130 to 140 F" : "a temperature from -90 to 60 C");
+    if (!value) return std::nullopt;
+    return f ? units::Temperature::fahrenheit(*value) : units::Temperature::celsius(*value);
+}
+
+weather::WeatherHour read_hour(RowReader& row, double& solar_watts) {
+    constexpr std::string_view not_negative = "a value of zero or more";
+    weather::WeatherHour h{};
+    h.temperature = temperature(row, "tmean");
+    h.tdew = temperature(row, "tdew");
+    const auto tmax = temperature(row, "tmax");
+    const auto tmin = temperature(row, "tmin");
+    if (tmax && tmin && *tmin > *tmax) {
+        row.refuse("tmin", row.text("tmin"), "a lowest temperature not above the highest");
+    }
+    if (!h.temperature && tmax && tmin) {
+        h.temperature =
+            units::Temperature::celsius(0.5 * (tmax->in_celsius() + tmin->in_celsius()));
+    }
+    h.rh_percent = row.number_within("rhmean", 0, 110, "a relative humidity in percent");
+    if (const auto ea = row.number_within("ea", 0, 20, "a vapour pressure from 0 to 20 kPa")) {
+        h.vapour_pressure = *ea * units::kilopascal;
+    }
+    // Sensors read a little below zero at night; less than that is a fault.
+    if (const auto rs = row.number_within("rs", -20, 1e6, not_negative)) {
+        if (row.unit("rs") == "w_m2") {
+            solar_watts = std::max(0.0, *rs);
+        } else {
+            h.solar = std::max(0.0, *rs) * units::unit_named<units::Insolation>(row.unit("rs")).unit;
+        }
+    }
+    if (const auto wind = row.number_within("wind", 0, 1e6, not_negative)) {
+        h.wind = *wind * units::unit_named<units::Speed>(row.unit("wind")).unit;
+    }
+    if (const auto rain = row.number_within("rain", 0, 1e6, not_negative)) {
+        h.rain = *rain * units::unit_named<units::Depth>(row.unit("rain")).unit;
+    }
+    return h;
+}
+
+/// The offset in "…-07:00"; nothing for "Z" or none.
+std::optional<std::chrono::minutes> offset_in(std::string_view text) {
+    const auto at = calendar::parse_instant(text);
+    if (!at || text.size() < 6 || text.back() == 'Z') return std::nullopt;
+    const auto local = calendar::parse_local_time(text.substr(0, text.size() - 6));
+    if (!local) return std::nullopt;
+    return std::chrono::duration_cast<std::chrono::minutes>(local->time_since_epoch() -
+                                                            at->time_since_epoch());
+}
+
+/// Sorted rows get the length of their period: the smallest step of the table.
+seconds step_of(std::vector<Row>& rows, const std::string& file) {
+    std::sort(rows.begin(), rows.end(), [](const Row& a, const Row& b) {
+        return std::tie(a.at, a.row) < std::tie(b.at, b.row);
+    });
+    seconds step{3600};
+    for (std::size_t i = 1; i < rows.size(); ++i) {
+        const seconds apart = rows[i].at - rows[i - 1].at;
+        if (apart == seconds{0}) {
+            throw InputError(issue(file, rows[i].row, "time", calendar::format_instant(rows[i].at),
+                                   "each time once; this one stands in row " +
+                                       std::to_string(rows[i - 1].row) + " too"));
+        }
+        step = i == 1 ? apart : std::min(step, apart);
+    }
+    if (step > seconds{3600}) {
+        throw InputError(issue(file, rows.front().row, "time",
+                               std::to_string(step.count() / 60) + " minutes from row to row",
+                               "rows an hour or less apart"));
+    }
+    return step;
+}
+
+}  // namespace
+
+bool is_hourly(const std::filesystem::path& path) {
+    const CsvReader rows(path);
+    bool time = false;
+    bool date = false;
+    for (const auto& name : rows.header()) {
+        time = time || column_key(name) == "time";
+        date = date || column_key(name) == "date";
+    }
+    return time && !date;
+}
+
+HourlyFile read_hourly_weather(const std::filesystem::path& path, HourMark mark,
+                               std::optional<std::chrono::minutes> clock_offset) {
+    CsvReader source(path);
+    const ColumnIndex columns(spec_of(Kind::weather), source.header(), source.file(),
+                              source.row());
+    static_cast<void>(sheet_units(columns, source.file()));
+    const CellFormat format;
+    RowReader row(source, columns, format);
+    IssueLog log;
+    HourlyFile out;
+    std::vector<Row> rows;
+    while (source.next()) {
+        row.start();
+        if (source.row_issue()) {
+            log.add(*source.row_issue());
+            continue;
+        }
+        Row r{};
+        r.row = source.row();
+        r.hour = read_hour(row, r.solar_watts);
+        const auto written = row.needed_time("time");
+        const std::string station(row.text("station"));
+        if (rows.empty()) {
+            out.station = station;
+            out.has_offsets = written && written->instant.has_value();
+            out.offset = offset_in(row.text("time"));
+        }
+        if (station != out.station) row.refuse("station", station, "one station in this file");
+        if (written && written->date_only) {
+            row.refuse("time", row.text("time"), "a time of day too");
+        } else if (written && written->instant.has_value() != out.has_offsets) {
+            row.refuse("time", row.text("time"),
+                       "all times of a table with an offset from UTC, or none");
+        }
+        for (const Issue& found : row.issues()) log.add(found);
+        if (!row.ok() || !written) continue;
+        r.at = written->instant
+                   ? *written->instant
+                   : calendar::Instant{written->local->time_since_epoch()} -
+                         clock_offset.value_or(std::chrono::minutes{0});
+        rows.push_back(r);
+    }
+    if (log.count > 0) throw InputError(std::move(log.kept));
+    if (rows.empty()) {
+        throw InputError(issue(source.file(), 0, "", "a header and nothing below it",
+                               "at least one row"));
+    }
+    const seconds step = step_of(rows, source.file());
+    for (Row& r : rows) {
+        r.hour.start = mark == HourMark::start ? r.at : r.at - step;
+        r.hour.length = static_cast<double>(step.count()) * units::second;
+        if (r.solar_watts >= 0.0) {
+            r.hour.solar = units::Insolation::from_si(r.solar_watts *
+                                                      static_cast<double>(step.count()));
+        }
+        out.hours.push_back(r.hour);
+    }
+    out.notes = source.notes();
+    return out;
+}
+
+}  // namespace evenfall::exchange
