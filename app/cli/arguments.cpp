@@ -170,6 +170,8 @@ void add_reference_et(CLI::App& app, Result& result) {
     add_number(cmd, "--longitude", o->longitude, -180, 180, "Hourly tables: degrees east");
     add_number(cmd, "--utc-offset", o->utc_offset, -12, 14,
                "Hourly tables whose times have no offset: hours east of UTC of their standard time");
+    add_number(cmd, "--night-clearness", o->night_clearness, 0.3, 1,
+               "Hourly tables: share of clear sky before the first bright hour; 0.75 when left out");
     cmd->add_option("--hour-mark", o->hour_mark, "Hourly tables: what a time marks")
         ->check(CLI::IsMember({"start", "end"}))->capture_default_str();
     add_json(cmd, o->json);

@@ -63,6 +63,7 @@ struct ReferenceEtOptions {
     bool ignore_recorded = false;
     std::optional<double> longitude;   ///< degrees east; hourly tables
     std::optional<double> utc_offset;  ///< hours east of UTC; hourly tables without offsets
+    std::optional<double> night_clearness;  ///< Rs/Rso before the first bright hour
     std::string hour_mark = "start";   ///< what a time marks: start or end of its period
     bool json = false;
 };

@@ -75,6 +75,7 @@ Answer hourly(const ReferenceEtOptions& o) {
     const auto mark = o.hour_mark == "end" ? exchange::HourMark::end : exchange::HourMark::start;
     weather::HourlySetting setting;
     setting.station = setting_of(o);
+    setting.night_clearness = o.night_clearness;
     const auto file = exchange::read_hourly_weather(o.file, mark, clock);
     if (file.has_offsets && clock) {
         throw InputError("--utc-offset", "no such option: the times of this table carry their own offset");

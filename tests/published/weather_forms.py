@@ -38,7 +38,7 @@ def sunset(lat, j):
 def quad(lat, j, w1, w2):
     """Radiation between two hour angles, only while the sun is up."""
     ws = sunset(lat, j)
-    a, b = max(w1, -ws), min(w2, ws)
+    a, b = (w1, w2) if ws == math.pi else (max(w1, -ws), min(w2, ws))  # midnight sun: no gap
     if b <= a:
         return 0.0
     value, _ = integrate.quad(lambda w: height(lat, j, w), a, b, epsabs=1e-13, epsrel=1e-13)
