@@ -11,7 +11,6 @@ namespace {
 
 int run(const UniformityOptions&, Streams&) { missing(); }
 int run(const OverlapOptions&, Streams&) { missing(); }
-int run(const PortfolioOptions&, Streams&) { missing(); }
 int run(const CheckOptions&, Streams&) { missing(); }
 
 }  // namespace evenfall::cli

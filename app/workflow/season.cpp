@@ -5,7 +5,9 @@
 #include "core/input_error.h"
 #include "core/store/catch_test_store.h"
 #include "core/store/meter_store.h"
+#include "core/store/price_store.h"
 #include "core/store/site_store.h"
+#include "core/store/station_store.h"
 #include "core/store/weather_store.h"
 
 #include <fstream>
@@ -51,15 +53,9 @@ std::vector<budget::MeterInput> meter_inputs(const store::Book& book, const site
     const auto to = zone.start_of_day(calendar::last_day(question.to) + std::chrono::days{1});
     std::vector<budget::MeterInput> inputs;
     for (meter::Meter& m : store::meters(book, site.code)) {
+        // Leaks are left open: the season screens the readings itself, month by month.
         budget::MeterInput input{std::move(m), {}, {}};
         input.readings = store::readings_around(book, input.meter.code, from, to);
-        const auto record = meter::meter_record(input.meter, input.readings);
-        const meter::ScreenInput screen{input.meter, input.readings, record, zone};
-        for (const auto& leak : meter::leak_by_month(screen, question.from, question.to)) {
-            if (!leak.screened) continue;
-            if (!input.leaks) input.leaks.emplace();
-            input.leaks->push_back({leak.month, leak.volume});
-        }
         inputs.push_back(std::move(input));
     }
     return inputs;
@@ -121,7 +117,7 @@ budget::SeasonInputs season_inputs(const store::Book& book, const SeasonQuestion
                                        calendar::last_day(question.to)),
         .station = station_setting(book, site),
         .tests = store::catch_tests_of_site(book, site.code),
-        .settings = {},
+        .settings = store::area_settings(book, site.code),
         .program = program_named(question.program),
         .from = question.from,
         .to = question.to,
@@ -131,9 +127,19 @@ budget::SeasonInputs season_inputs(const store::Book& book, const SeasonQuestion
     return inputs;
 }
 
+std::optional<budget::SeasonCost> season_cost_of(const store::Book& book,
+                                                 const budget::SeasonResult& season) {
+    const budget::WaterRates water(store::water_rates(book), season.site);
+    const budget::EnergyRates energy(store::energy_rates(book), season.site);
+    const auto pumps = store::pumps(book, season.site);
+    if (water.empty() && pumps.empty()) return std::nullopt;
+    return budget::season_cost(season, water, energy, pumps);
+}
+
 SeasonAnswer answer_season(const store::Book& book, const SeasonQuestion& question) {
     budget::SeasonInputs inputs = season_inputs(book, question);
     budget::SeasonResult result = budget::season(inputs);
+    result.cost = season_cost_of(book, result);
     auto findings = screened(inputs, result);
     return {std::move(inputs), std::move(result), std::move(findings)};
 }

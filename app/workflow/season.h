@@ -5,6 +5,7 @@
 #include "core/meter/screens.h"
 #include "core/store/book.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -32,6 +33,11 @@ budget::SeasonInputs season_inputs(const store::Book& book, const SeasonQuestion
 
 /// Loads, screens the meters for leaks, and computes.
 SeasonAnswer answer_season(const store::Book& book, const SeasonQuestion& question);
+
+/// Money and energy of a season at the book's rates and pumps; nothing when it has none.
+/// @throws InputError for rates that overlap or cannot be
+std::optional<budget::SeasonCost> season_cost_of(const store::Book& book,
+                                                 const budget::SeasonResult& season);
 
 /// A program by name, or from a file when the text ends in ".json".
 /// @throws InputError when there is none, or the file is over 1 MiB or not valid

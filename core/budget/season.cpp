@@ -5,6 +5,7 @@
 #include "core/budget/season_area.h"
 #include "core/budget/season_cans.h"
 #include "core/budget/season_notes.h"
+#include "core/budget/season_sums.h"
 #include "core/budget/soil.h"
 #include "core/input_error.h"
 #include "core/meter/split.h"
@@ -76,57 +77,6 @@ std::vector<Share> shares_of(const SeasonInputs& in, const MeteredSite& metered,
     return shares;
 }
 
-void add(std::optional<Volume>& sum, const std::optional<Volume>& part) {
-    if (part) sum = sum.value_or(Volume{}) + *part;
-}
-
-/// Adds what both have: volumes, account, and the estimated share weighted by use.
-void add_volumes(SeasonFigures& sum, const SeasonFigures& part) {
-    const double before = sum.use.value_or(Volume{}).si();
-    const double more = part.use.value_or(Volume{}).si();
-    if (before + more > 0.0) {
-        sum.estimated_share = (sum.estimated_share * before + part.estimated_share * more) /
-                              (before + more);
-    }
-    add(sum.use, part.use);
-    add(sum.outside_account, part.outside_account);
-    if (part.account) {
-        if (!sum.account) sum.account.emplace();
-        *sum.account += *part.account;
-    }
-    add_flags(sum.flags, part.flags);
-}
-
-/// Sums over months; nothing is netted between them.
-SeasonFigures total_of(std::span<const SeasonMonth* const> months) {
-    SeasonFigures total;
-    const auto add_depth = [](std::optional<units::Depth>& sum, const auto& part) {
-        if (part) sum = sum.value_or(units::Depth{}) + *part;
-    };
-    for (const SeasonMonth* month : months) {
-        total.days += month->days;
-        total.days_counted += month->days_counted;
-        add_depth(total.reference_et, month->reference_et);
-        add_depth(total.rain, month->rain);
-        add_depth(total.landscape_et, month->landscape_et);
-        add_depth(total.effective_rain, month->effective_rain);
-        add_depth(total.need_depth, month->need_depth);
-        add_volumes(total, *month);
-        add(total.need, month->need);
-        add(total.budget, month->budget);
-        add(total.over_budget, month->over_budget);
-        if (!month->account) add_flag(total.flags, SeasonFlag::months_missing);
-    }
-    return total;
-}
-
-template <class M>
-SeasonFigures total_of_all(const std::vector<M>& months) {
-    std::vector<const SeasonMonth*> pointers;
-    for (const M& month : months) pointers.push_back(&month);
-    return total_of(pointers);
-}
-
 /// A mean of a depth over areas, weighted by size, over those that know it.
 struct WeightedDepth {
     units::Volume sum;
@@ -165,8 +115,8 @@ SeasonMonth month_together(std::span<const AreaSeason* const> areas, std::size_t
             add_flag(out.flags, SeasonFlag::areas_missing);
             continue;
         }
-        add(out.need, part.need);
-        add(out.budget, part.budget);
+        add_if_known(out.need, part.need);
+        add_if_known(out.budget, part.budget);
         budget_known = budget_known && part.budget.has_value();
         days += part.days_counted * area->size.si();
         counted_size += area->size;
@@ -327,10 +277,10 @@ SeasonResult season(const SeasonInputs& in) {
         if (const auto place = metered.index_of(area.meter)) area.place = metered.name(*place);
     }
     add_area_months(in, weather, metered, out);
+    add_can_accounts(area_cases(in, weather, metered, out), out);
     add_groups(in, metered, out);
     for (AreaSeason& area : out.areas) area.total = total_of_all(area.months);
     out.total = total_of_all(out.months);
-    add_can_accounts(area_cases(in, weather, metered, out), out);
     if (in.program.period == Period::year) out.years = years_of(out.months);
     out.notes = season_notes(in, weather, out);
     out.findings = season_findings(in, metered, out);

@@ -48,12 +48,6 @@ void add_period(const DailyWeather& weather, const AreaMonth& month, std::size_t
     out.months.push_back(k);
 }
 
-void add(std::optional<CanAccount>& sum, const std::optional<CanAccount>& part) {
-    if (!part) return;
-    if (!sum) sum.emplace();
-    *sum += *part;
-}
-
 }  // namespace
 
 std::vector<AreaCase> area_cases(const SeasonInputs& in, const DailyWeather& weather,
@@ -81,16 +75,7 @@ void add_can_accounts(const std::vector<AreaCase>& cases, SeasonResult& result) 
         AreaSeason& area = result.areas[one.area];
         const auto accounts = can_accounts(one.days, area.uniformity[one.uniformity].tested);
         for (std::size_t j = 0; j < accounts.size(); ++j) {
-            const std::size_t k = one.months[j];
-            area.months[k].by_cans = accounts[j];
-            add(area.total.by_cans, accounts[j]);
-            add(result.months[k].by_cans, accounts[j]);
-            add(result.total.by_cans, accounts[j]);
-            for (MeterSeason& meter : result.meters) {
-                if (meter.meter != area.place) continue;
-                add(meter.months[k].by_cans, accounts[j]);
-                add(meter.total.by_cans, accounts[j]);
-            }
+            area.months[one.months[j]].by_cans = accounts[j];
         }
     }
 }

@@ -23,7 +23,7 @@ struct AreaCase {
 std::vector<AreaCase> area_cases(const SeasonInputs& inputs, const DailyWeather& weather,
                                  const MeteredSite& metered, const SeasonResult& result);
 
-/// Adds the account by cans to the months of each area, and to all the sums.
+/// Adds the account by cans to the months of each area, before they are summed.
 void add_can_accounts(const std::vector<AreaCase>& cases, SeasonResult& result);
 
 }  // namespace evenfall::budget
