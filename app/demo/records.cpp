@@ -11,16 +11,16 @@ std::string sites_table() {
 
 std::string areas_table() {
     return "area,site,name,size_ac,plant,head_type,soil,root_depth_in,slope_percent,meter,share\n"
-           "HB-NORTH,HB,North block,18.4,cool_turf,solid_set,loam,8,1,HB-M1,0.6\n"
-           "HB-RIVER,HB,River block,12.3,cool_turf,solid_set,sandy loam,8,1,HB-M1,0.4\n"
-           "HB-EAST,HB,East reel field,22.0,warm_turf,traveller,clay loam,9,2,HB-M2,\n"
-           "HB-WEST,HB,West reel field,16.5,warm_turf,traveller,clay loam,9,2,HB-M2,\n"
-           "HB-CIRC1,HB,Circle one,61.8,cool_turf,pivot,loam,9,1,HB-M3,\n"
-           "HB-CIRC2,HB,Circle two,30.7,warm_turf,pivot,loam,9,1,HB-M4,\n"
-           "AV-COMMON,AV,Commons lawn,3.2,cool_turf,rotor,clay loam,7,2,AV-M1,\n"
-           "AV-PLAY,AV,Playing field,2.6,cool_turf,rotor,sandy loam,7,1,AV-M2,\n"
-           "AV-WALK,AV,Library walk,0.9,cool_turf,spray,clay loam,6,4,AV-M3,\n"
-           "AV-GATE,AV,Gate lawns,0.6,cool_turf,spray,clay loam,6,6,AV-M3,\n";
+           "HB-NORTH,HB,North block,18.4,cool-season,solid_set,loam,8,1,HB-M1,0.6\n"
+           "HB-RIVER,HB,River block,12.3,cool-season,solid_set,sandy loam,8,1,HB-M1,0.4\n"
+           "HB-EAST,HB,East reel field,22.0,warm-season,traveller,clay loam,9,2,HB-M2,\n"
+           "HB-WEST,HB,West reel field,16.5,warm-season,traveller,clay loam,9,2,HB-M2,\n"
+           "HB-CIRC1,HB,Circle one,61.8,cool-season,pivot,loam,9,1,HB-M3,\n"
+           "HB-CIRC2,HB,Circle two,30.7,warm-season,pivot,loam,9,1,HB-M4,\n"
+           "AV-COMMON,AV,Commons lawn,3.2,cool-season,rotor,clay loam,7,2,AV-M1,\n"
+           "AV-PLAY,AV,Playing field,2.6,cool-season,rotor,sandy loam,7,1,AV-M2,\n"
+           "AV-WALK,AV,Library walk,0.9,cool-season,spray,clay loam,6,4,AV-M3,\n"
+           "AV-GATE,AV,Gate lawns,0.6,cool-season,spray,clay loam,6,6,AV-M3,\n";
 }
 
 std::string meters_table() {

@@ -35,7 +35,9 @@ void note_areas(const SeasonResult& result, std::vector<Note>& notes) {
     for (const AreaSeason& area : result.areas) {
         for (const AreaMonth& month : area.months) {
             if (month.coefficient) {
-                coefficients.emplace(month.coefficient->method, month.coefficient->source,
+                // "monthly table fao56_cool, July": one note for all months of a table.
+                const std::string& method = month.coefficient->method;
+                coefficients.emplace(method.substr(0, method.find(", ")), month.coefficient->source,
                                      month.coefficient->assumed);
             }
             const UniformityChoice& choice = area.uniformity[month.uniformity];

@@ -28,7 +28,7 @@ const Row& row_of(std::string_view table, std::string_view key) {
 
 /// The row of the area's texture, or the stand-in and the note that it was assumed.
 std::pair<const Row*, bool> texture_row(std::string_view table, const site::Area& area) {
-    if (const Row* row = Table::named(table).find("key", area.soil)) return {row, false};
+    if (const Row* row = Table::named(table).find_typed(area.soil)) return {row, false};
     return {&row_of(table, stand_in_soil), true};
 }
 
@@ -91,7 +91,7 @@ units::Depth available_water(const HoldingCapacity& capacity, const RootDepth& r
 }
 
 DepletionShare depletion_share(const site::Area& area) {
-    const Row* row = Table::named("plants.csv").find("key", area.plant);
+    const Row* row = Table::named("plants.csv").find_typed(area.plant);
     const bool assumed = row == nullptr;
     if (assumed) row = &row_of("plants.csv", stand_in_plant);
     return {row->number("p"), std::string(row->source()), assumed};

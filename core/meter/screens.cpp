@@ -183,14 +183,28 @@ std::vector<MeterFinding> stuck_register(const ScreenInput& in,
     return found;
 }
 
+namespace {
+
+/// How far apart readings usually are around interval `at`. A logger is taken out, a reader comes
+/// weekly from now on: where the rhythm changes, the slower of the two sides is the usual one.
+double usual_spacing(std::span<const VolumeInterval> intervals, std::size_t at) {
+    const auto reach = static_cast<std::size_t>(screen_limit("gap_neighbours"));
+    const auto spacing_in = [&](std::size_t from, std::size_t to) {
+        std::vector<double> spacing;
+        for (std::size_t i = from; i < to; ++i) {
+            spacing.push_back(static_cast<double>((intervals[i].to - intervals[i].from).count()));
+        }
+        return spacing.empty() ? 0.0 : median(spacing);
+    };
+    const double before = spacing_in(at - std::min(at, reach), at);
+    const double after = spacing_in(at + 1, std::min(intervals.size(), at + 1 + reach));
+    return std::max(before, after);
+}
+
+}  // namespace
+
 std::vector<MeterFinding> gaps(const ScreenInput& in) {
-    std::vector<double> spacing;
-    for (const VolumeInterval& v : in.record.intervals) {
-        spacing.push_back(static_cast<double>((v.to - v.from).count()));
-    }
-    const double usual = median(spacing);
-    const double longest =
-        std::max(screen_limit("gap_times") * usual, screen_limit("gap_least"));
+    const auto& intervals = in.record.intervals;
     std::vector<MeterFinding> found;
     const auto report = [&](Instant from, Instant to, std::optional<Volume> volume) {
         const double hours = static_cast<double>((to - from).count()) / 3600;
@@ -206,13 +220,15 @@ std::vector<MeterFinding> gaps(const ScreenInput& in) {
                         : "; what passed in between is not known."),
             Confidence::high, "gap_times"));
     };
-    for (std::size_t i = 0; i < in.record.intervals.size(); ++i) {
-        const VolumeInterval& v = in.record.intervals[i];
+    for (std::size_t i = 0; i < intervals.size(); ++i) {
+        const VolumeInterval& v = intervals[i];
+        const double longest = std::max(screen_limit("gap_times") * usual_spacing(intervals, i),
+                                        screen_limit("gap_least"));
         if (static_cast<double>((v.to - v.from).count()) > longest) {
             report(v.from, v.to, v.volume);
         }
-        if (i + 1 < in.record.intervals.size()) {
-            const Instant next = in.record.intervals[i + 1].from;
+        if (i + 1 < intervals.size()) {
+            const Instant next = intervals[i + 1].from;
             const auto hole = static_cast<double>((next - v.to).count());
             if (hole >= screen_limit("gap_least")) report(v.to, next, std::nullopt);
         }

@@ -107,6 +107,16 @@ const Row* Table::find(std::string_view column, std::string_view key) const {
     return nullptr;
 }
 
+const Row* Table::find_typed(std::string_view text) const {
+    std::string key;
+    for (const char c : text) {
+        if (c == ' ' || c == '-') key += '_';
+        else if (c >= 'A' && c <= 'Z') key += static_cast<char>(c - 'A' + 'a');
+        else key += c;
+    }
+    return find("key", key);
+}
+
 const Table& Table::named(std::string_view name) {
     static std::mutex mutex;
     static std::map<std::string, std::unique_ptr<const Table>, std::less<>> tables;

@@ -54,6 +54,9 @@ class Table {
     const std::vector<Row>& rows() const { return rows_; }
     /// The first row whose cell in `column` equals `key`, or null.
     const Row* find(std::string_view column, std::string_view key) const;
+    /// For words that people type: the row whose `key` is `text` in lower case with "_" for blanks
+    /// and hyphens ("Clay loam" finds clay_loam), or null.
+    const Row* find_typed(std::string_view text) const;
 
   private:
     std::vector<std::string> header_;

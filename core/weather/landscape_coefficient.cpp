@@ -64,7 +64,7 @@ CoefficientChoice landscape_coefficient(const site::Area& area, calendar::Month 
                 "the area's record", false};
     }
     const auto& plants = reference::Table::named("plants.csv");
-    const auto* plant = plants.find("key", area.plant);
+    const auto* plant = plants.find_typed(area.plant);
     const bool assumed = plant == nullptr;
     if (assumed) plant = plants.find("key", stand_in_plant);
     auto choice = monthly_coefficient(plant->text("coefficients"), month);

@@ -43,7 +43,7 @@ double soil_ec_at(double water_ec, LeachingRequirement fraction) {
 }
 
 std::optional<SaltTolerance> salt_tolerance(std::string_view plant) {
-    const auto* row = reference::Table::named("plants.csv").find("key", plant);
+    const auto* row = reference::Table::named("plants.csv").find_typed(plant);
     if (row == nullptr) return std::nullopt;
     const auto threshold = row->maybe_number("salt_threshold");
     const auto slope = row->maybe_number("salt_slope");

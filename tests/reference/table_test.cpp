@@ -23,6 +23,13 @@ TEST_CASE("a reference table gives cells, source and mark", "[reference]") {
     CHECK(table.find("plant", "oak") == nullptr);
 }
 
+TEST_CASE("words that people type find their row", "[reference]") {
+    const Table table("key,source,mark\nclay_loam,x,seen\n");
+    CHECK(table.find_typed("Clay loam") == table.find("key", "clay_loam"));
+    CHECK(table.find_typed("clay-loam") != nullptr);
+    CHECK(table.find_typed("clay") == nullptr);
+}
+
 TEST_CASE("a row without source or with an unknown mark is our mistake", "[reference]") {
     CHECK_THROWS_AS(Table("a,source,mark\n1,,seen\n"), std::logic_error);
     CHECK_THROWS_AS(Table("a,source,mark\n1,x,heard\n"), std::logic_error);
