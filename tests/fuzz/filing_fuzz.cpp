@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Any bytes given as a filing: a filing or InputError, nothing else.
+#include "core/exchange/filing_file.h"
+#include "core/input_error.h"
+#include "tests/fuzz/memory_file.h"
+
+extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+    const evenfall::fuzz::MemoryFile file(data, size);
+    try {
+        static_cast<void>(evenfall::exchange::open_filing(file.path()));
+    } catch (const evenfall::InputError&) {
+    }
+    return 0;
+}
