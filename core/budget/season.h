@@ -3,6 +3,7 @@
 
 #include "core/audit/catch_test.h"
 #include "core/audit/quarter_rule.h"
+#include "core/budget/account_intervals.h"
 #include "core/budget/can_account.h"
 #include "core/budget/day_run.h"
 #include "core/budget/program.h"
@@ -174,6 +175,7 @@ struct SeasonResult {
     std::vector<Note> notes;
     std::vector<SeasonFinding> findings;
     std::optional<SeasonCost> cost{};///< money and energy, where a caller added it
+    std::optional<SeasonIntervals> intervals{};  ///< likewise, see season_intervals.h
 };
 
 /// @throws InputError for a range that runs backward, weather out of order or a day twice, two
