@@ -68,6 +68,40 @@ CLI::Option* add_number(CLI::App* cmd, const std::string& name, Target& target, 
         ->type_name("NUMBER");
 }
 
+void add_numbers(CLI::App* cmd, const std::string& name, std::vector<double>& target,
+                 const std::string& help) {
+    cmd->add_option_function<std::vector<std::string>>(
+           name,
+           [&target, name](const std::vector<std::string>& texts) {
+               for (const std::string& text : texts) {
+                   const auto value = units::parse_number(text);
+                   if (!value) throw CLI::ValidationError(name, "expected a number");
+                   target.push_back(*value);
+               }
+           },
+           help)
+        ->type_name("NUMBER ...");
+}
+
+/// The option is called minutes, so a bare number is minutes.
+void add_minutes(CLI::App* cmd, std::optional<units::Typed<units::Duration>>& target) {
+    cmd->add_option_function<std::string>(
+           "--minutes",
+           [&target](const std::string& text) {
+               try {
+                   if (const auto bare = units::parse_number(text)) {
+                       target = units::Typed<units::Duration>{*bare, units::unit_named<units::Duration>("min")};
+                   } else {
+                       target = units::parse_measure<units::Duration>(text);
+                   }
+               } catch (const InputError& e) {
+                   throw CLI::ValidationError("--minutes", e.what());
+               }
+           },
+           "Run time of the test, such as 20 or 0.5h")
+        ->type_name("MINUTES");
+}
+
 void add_book(CLI::App* cmd, std::string& book) {
     cmd->add_option("book", book, "The record book, a file ending in .evenfall")->required();
 }
@@ -138,11 +172,35 @@ void add_uniformity(CLI::App& app, Result& result) {
         app, result, "uniformity", "Work out one catch test from a table of catches; needs no book");
     cmd->add_option("catches", o->file, "CSV table of catches")->required();
     add_measure<units::Area>(cmd, "--throat-area", o->throat_area, "Opening of a can, such as 16.61in2");
-    add_measure<units::Duration>(cmd, "--minutes", o->minutes, "Run time of the test, such as 20min");
+    add_minutes(cmd, o->minutes);
     cmd->add_option("--layout", o->layout, "How the cans stood; told from the columns when left out")
-        ->check(CLI::IsMember({"grid", "pivot", "traveller", "irregular"}));
+        ->check(CLI::IsMember({"grid", "pivot", "lateral", "traveller", "irregular"}));
     add_measure<units::Length>(cmd, "--lane-spacing", o->lane_spacing, "Traveller: distance between lanes");
     cmd->add_flag("--opposite-pulls", o->opposite_pulls, "Traveller: neighbouring lanes are pulled the other way");
+    add_measure<units::Flow>(cmd, "--flow", o->flow, "Traveller: flow of the machine, such as 400gpm");
+    add_measure<units::Speed>(cmd, "--travel-speed", o->travel_speed, "Traveller: such as 2ft_min");
+    cmd->add_option("--pivot-weights", o->pivot_weights, "Pivot: what a can stands for")
+        ->check(CLI::IsMember({"distance", "ring-area"}))->capture_default_str();
+    add_number(cmd, "--inner-share-left-out", o->inner_share_left_out, 0.0, 0.99, "Pivot: share of the radius, such as 0.2");
+    cmd->add_option("--irregular-weights", o->irregular_weights, "Irregular: what a can stands for")
+        ->check(CLI::IsMember({"voronoi", "equal"}))->capture_default_str();
+    cmd->add_option("--outline", o->outline, "Irregular: CSV with x and y of the tested ground's corners");
+    cmd->add_option("--station-minutes", o->station_minutes,
+                    "Several stations: NAME=MINUTES, work the area out for these run times");
+    add_measure<units::Speed>(cmd, "--wind", o->wind, "Wind during the test, such as 4mph");
+    add_measure<units::Volume>(cmd, "--can-size", o->can_size, "What a can holds when full, such as 500ml");
+    add_measure<units::Length>(cmd, "--edge-offset", o->edge_offset, "Outer cans to the zone's edge");
+    cmd->add_option("--heads", o->heads, "Kind of head, for the rules and ratings that depend on it")
+        ->check(CLI::IsMember({"spray", "rotor", "impact", "solid_set"}));
+    cmd->add_option("--pressures", o->pressures, "CSV table of pressures");
+    cmd->add_option("--findings", o->findings, "CSV table of what was found on the ground");
+    add_numbers(cmd, "--window-share", o->window_shares, "Scheduling coefficient: window as a share of the ground");
+    add_number(cmd, "--least-du-lq", o->least_du_lq, 0.0, 1.0, "How sure is a DU_LQ of at least this share?");
+    add_measure<units::Depth>(cmd, "--target-depth", o->target_depth, "Adequacy: depth every spot should get");
+    add_measure<units::Depth>(cmd, "--mean-depth", o->mean_depth, "Adequacy: depth applied on average; the target when left out");
+    add_number(cmd, "--confidence", o->confidence, 0.01, 0.9999, "Two-sided, such as 0.9");
+    add_number(cmd, "--resamples", o->resamples, 100, 1e7, "Of the bootstrap; 10000 when left out");
+    add_number(cmd, "--seed", o->seed, 0, 9e15, "Of the bootstrap, a whole number");
     add_quarter_rule(cmd, o->quarter_rule);
     cmd->add_option("--test", o->test, "Which test, when the table holds several");
     add_json(cmd, o->json);

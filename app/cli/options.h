@@ -45,6 +45,26 @@ struct UniformityOptions {
     bool opposite_pulls = false;
     std::string quarter_rule = "whole-cans";
     std::string test;  ///< which test, when the file holds several
+    std::string pivot_weights = "distance";      ///< distance or ring-area
+    double inner_share_left_out = 0.0;           ///< pivot: of the radius
+    std::string irregular_weights = "voronoi";   ///< voronoi or equal
+    std::string outline;                         ///< CSV of x, y: corners of the tested ground
+    std::optional<units::Typed<units::Speed>> wind;
+    std::optional<units::Typed<units::Volume>> can_size;
+    std::optional<units::Typed<units::Length>> edge_offset;
+    std::optional<units::Typed<units::Flow>> flow;         ///< traveller
+    std::optional<units::Typed<units::Speed>> travel_speed;
+    std::string heads;                           ///< spray, rotor, impact or solid_set
+    std::vector<std::string> station_minutes;    ///< NAME=MINUTES: work the test out for these
+    std::vector<double> window_shares;           ///< empty: the usual ones
+    std::optional<double> least_du_lq;           ///< threshold to weigh, percent or share
+    std::optional<units::Typed<units::Depth>> target_depth;
+    std::optional<units::Typed<units::Depth>> mean_depth;
+    std::string pressures;                       ///< CSV table
+    std::string findings;                        ///< CSV table
+    double confidence = 0.90;
+    double resamples = 10000;
+    std::optional<double> seed;
     bool json = false;
 };
 

@@ -96,9 +96,11 @@ void check_position(const CatchTest& test, const Catch& c, Findings& out) {
     if (test.layout == Layout::grid && c.x.has_value() != c.y.has_value()) {
         out.can(c, "x, y", "half a position", "x and y, or neither");
     }
-    if (along_a_line && !(finite(c.distance) && *c.distance >= 0.0)) {
+    // A lateral may be measured from anywhere along it, the others start at the machine.
+    const bool may_be_negative = test.layout == Layout::lateral;
+    if (along_a_line && !(finite(c.distance) && (may_be_negative || *c.distance >= 0.0))) {
         out.can(c, "distance", c.distance ? format_shortest(*c.distance) : "no distance",
-                "a distance of zero or more");
+                may_be_negative ? "a distance along the machine" : "a distance of zero or more");
     }
     if (test.layout == Layout::traveller && c.side != Side::left && c.side != Side::right) {
         out.can(c, "side", "no side", "left or right of the path, looking along the pull");
@@ -170,8 +172,10 @@ void check_stations(const CatchTest& test, Findings& out) {
                       "a run time above zero for station " + run.station);
         }
     }
+    const bool any = std::any_of(test.catches.begin(), test.catches.end(),
+                                 [](const Catch& c) { return !c.by_station.empty(); });
     for (const Catch& c : test.catches) {
-        if (c.by_station.empty()) continue;
+        if (!any || (c.by_station.empty() && !c.excluded.empty())) continue;
         std::map<std::string, int> seen;
         for (const StationCatch& s : c.by_station) {
             if (!known.contains(s.station)) {

@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace evenfall::audit {
 namespace {
@@ -33,12 +34,12 @@ SampleCan can_of(const CatchTest& test, const Catch& c) {
 }
 
 /// Borders half way between neighbours on a line; the outermost cells reach as far out as in, but
-/// not below zero.
+/// not below `least`.
 struct Border {
     double from;
     double to;
 };
-std::vector<Border> borders_of(const std::vector<double>& at) {
+std::vector<Border> borders_of(const std::vector<double>& at, double least) {
     std::vector<std::size_t> order(at.size());
     for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
     std::sort(order.begin(), order.end(), [&](auto a, auto b) { return at[a] < at[b]; });
@@ -48,7 +49,7 @@ std::vector<Border> borders_of(const std::vector<double>& at) {
     }
     const std::size_t first = order.front();
     const std::size_t last = order.back();
-    borders[first].from = std::max(0.0, 2.0 * at[first] - borders[first].to);
+    borders[first].from = std::max(least, 2.0 * at[first] - borders[first].to);
     borders[last].to = 2.0 * at[last] - borders[last].from;
     return borders;
 }
@@ -76,7 +77,7 @@ void add_line(const CatchTest& test, const SampleChoices& choices, Sample& sampl
         throw InputError(std::to_string(sample.cans.size()) + " cans beyond the inner share",
                          "at least four");
     }
-    const std::vector<Border> borders = borders_of(at);
+    const std::vector<Border> borders = borders_of(at, pivot ? 0.0 : std::numeric_limits<double>::lowest());
     sample.equal_weights = false;
     if (!pivot) {
         sample.layout = "lateral";

@@ -2,6 +2,7 @@
 #include "core/audit/uniformity.h"
 
 #include "core/audit/low_share.h"
+#include "core/audit/stations.h"
 
 #include <algorithm>
 #include <cmath>
@@ -90,9 +91,7 @@ UniformityResult analyse_uniformity(const CatchTest& test, QuarterRule rule,
         std::count_if(test.catches.begin(), test.catches.end(),
                       [](const Catch& c) { return !c.excluded.empty(); }));
     const bool stands_still = test.layout == Layout::grid || test.layout == Layout::irregular;
-    if (stands_still && test.minutes && test.stations.size() <= 1) {
-        r.net_rate = net_rate(r.mean, *test.minutes * units::minute);
-    }
+    if (const auto run = run_time(test); stands_still && run) r.net_rate = net_rate(r.mean, *run);
     return r;
 }
 
