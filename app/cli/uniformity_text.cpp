@@ -232,7 +232,8 @@ void print_figures(std::ostream& out, const TestAnalysis& a) {
     }
     if (a.flow_depth) {
         line(out, "mean depth by flow and speed", mm(a.flow_depth->by_flow) + " mm",
-             "the cans caught " + format_fixed(100.0 * a.flow_depth->caught_less, 1) + " % less");
+             "the cans caught " + format_fixed(std::abs(100.0 * a.flow_depth->caught_less), 1) +
+                 (a.flow_depth->caught_less < 0.0 ? " % more" : " % less"));
     }
 }
 
@@ -315,7 +316,7 @@ void print_uniformity(std::ostream& out, const audit::CatchTest& test, const Tes
     print_judgement(out, a);
     out << "\nWhat to do\n";
     for (const std::string& s : audit::advice(a)) out << "  - " << printable(s, 2000) << '\n';
-    if (!f.notes.empty() || !remarks.empty()) out << "\nRemarks\n";
+    out << "\nRemarks\n";
     for (const std::string& n : f.notes) out << "  - " << n << '\n';
     for (const std::string& n : remarks) out << "  - " << n << '\n';
     out << "  - intervals: " << a.resamples << " resamples, seed " << a.seed << ", " << a.intervals.scheme << '\n';
