@@ -58,6 +58,24 @@ struct HalfLine {
     double to = 1e300;
 };
 
+/// Runs work(first row, last row) over bands of rows. Four bands per thread, taken in turn: the turf
+/// is rarely spread evenly over the rows.
+template <class Work>
+void in_bands(int rows, unsigned threads, Work&& work) {
+    const unsigned team_size = std::clamp(threads, 1U, 64U);
+    const int bands = std::min(rows, static_cast<int>(team_size) * 4);
+    std::atomic<int> next{0};
+    const auto take = [&] {
+        for (int band = next++; band < bands; band = next++) {
+            const auto row = [&](int n) { return static_cast<int>(static_cast<long long>(rows) * n / bands); };
+            work(row(band), row(band + 1) - 1);
+        }
+    };
+    std::vector<std::jthread> team;
+    for (unsigned i = 1; i < team_size; ++i) team.emplace_back(take);
+    take();
+}
+
 HalfLine cut(double nx, double ny, double dy, double slack) {
     const double rest = slack - ny * dy;
     if (std::abs(nx) < 1e-12) return rest <= 0.0 ? HalfLine{} : HalfLine{1.0, 0.0};
@@ -149,23 +167,8 @@ RateField::RateField(Sprinklers all, const PatternMap& map, const Raster& raster
     painted_.reserve(all_.heads.size());
     for (const Sprinkler& head : all_.heads) painted_.push_back(prepare(head));
     sort_heads();
-
-    // Four bands per thread, taken in turn: the turf is rarely spread evenly over the rows.
-    const int bands = std::max(1, std::min(raster_.rows, static_cast<int>(std::min(threads, 64U)) * 4));
-    std::atomic<int> next{0};
-    const auto work = [&] {
-        for (int band = next++; band < bands; band = next++) {
-            const auto row = [&](int n) {
-                return static_cast<int>(static_cast<long long>(raster_.rows) * n / bands);
-            };
-            const CellBlock block{0, raster_.columns - 1, row(band), row(band + 1) - 1};
-            paint(block);
-            paint_counts(block);
-        }
-    };
-    std::vector<std::jthread> team;
-    for (unsigned i = 1; i < std::min(threads, 64U); ++i) team.emplace_back(work);
-    work();
+    repaint(threads);
+    recount(threads);
 }
 
 RateField::RateField(RateField&&) noexcept = default;
@@ -285,6 +288,22 @@ void RateField::paint_counts(const CellBlock& block) {
             kernel.count(counts_.data() + raster_.index(first, row), last - first + 1);
         });
     }
+}
+
+void RateField::repaint(unsigned threads) {
+    in_bands(raster_.rows, threads, [this](int low, int high) {
+        std::fill(rates_.begin() + static_cast<std::ptrdiff_t>(raster_.index(0, low)),
+                  rates_.begin() + static_cast<std::ptrdiff_t>(raster_.index(0, high + 1)), 0.0F);
+        paint({0, raster_.columns - 1, low, high});
+    });
+}
+
+void RateField::recount(unsigned threads) {
+    in_bands(raster_.rows, threads, [this](int low, int high) {
+        std::fill(counts_.begin() + static_cast<std::ptrdiff_t>(raster_.index(0, low)),
+                  counts_.begin() + static_cast<std::ptrdiff_t>(raster_.index(0, high + 1)), std::uint16_t{0});
+        paint_counts({0, raster_.columns - 1, low, high});
+    });
 }
 
 double RateField::largest_correction() const {

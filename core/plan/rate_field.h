@@ -52,6 +52,10 @@ class RateField {
     /// Largest |factor - 1| by which a head was scaled to keep its flow on this raster.
     double largest_correction() const;
 
+    /// Paints all rates, or all counts, again.
+    void repaint(unsigned threads);
+    void recount(unsigned threads);
+
     /// Puts another head in place of one and repaints only what the two reach; the field is then
     /// the same to the bit as one made anew.
     /// @return the cells that changed; nothing, and no change, when the new head reaches beyond the
