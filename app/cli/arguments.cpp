@@ -248,6 +248,13 @@ void add_overlap(CLI::App& app, Result& result) {
     auto [cmd, o] = add_command<OverlapOptions>(
         app, result, "overlap", "Predict how evenly a design plan applies water");
     cmd->add_option("plan", o->file, "Plan file, JSON")->required();
+    add_measure<units::Length>(cmd, "--cell", o->cell, "Size of a cell, such as 0.1m; chosen when left out");
+    add_number(cmd, "--wind-toward", o->wind_toward, -360.0, 360.0,
+               "Wind, approximate: degrees clockwise from north it blows to");
+    add_number(cmd, "--wind-shift", o->wind_shift, 0.0, 1.0,
+               "How far patterns move, as a share of their radius");
+    add_number(cmd, "--wind-stretch", o->wind_stretch, 1.0, 2.0,
+               "Factor by which patterns are drawn out along the wind");
     add_json(cmd, o->json);
 }
 

@@ -97,6 +97,10 @@ struct EffectiveRainOptions {
 
 struct OverlapOptions {
     std::string file;
+    std::optional<units::Typed<units::Length>> cell;  ///< empty: chosen from the smallest radius
+    std::optional<double> wind_toward;   ///< degrees clockwise from north
+    std::optional<double> wind_shift;    ///< share of the radius
+    std::optional<double> wind_stretch;  ///< factor along the wind
     bool json = false;
 };
 

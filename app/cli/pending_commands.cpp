@@ -9,7 +9,6 @@ namespace {
 [[noreturn]] int missing() { throw std::logic_error("this command is not part of this build"); }
 }  // namespace
 
-int run(const OverlapOptions&, Streams&) { missing(); }
 int run(const CheckOptions&, Streams&) { missing(); }
 
 }  // namespace evenfall::cli

@@ -6,9 +6,7 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
-#include <cmath>
 #include <fstream>
-#include <numeric>
 #include <set>
 #include <vector>
 
@@ -110,20 +108,6 @@ class Screen {
     Issue issue_;
 };
 
-std::size_t edits(std::string_view a, std::string_view b) {
-    std::vector<std::size_t> row(b.size() + 1);
-    std::iota(row.begin(), row.end(), std::size_t{0});
-    for (std::size_t i = 0; i < a.size(); ++i) {
-        std::size_t corner = row[0]++;
-        for (std::size_t j = 0; j < b.size(); ++j) {
-            const std::size_t swap = corner + (a[i] == b[j] ? 0 : 1);
-            corner = row[j + 1];
-            row[j + 1] = std::min({swap, row[j] + 1, row[j + 1] + 1});
-        }
-    }
-    return row.back();
-}
-
 }  // namespace
 
 void screen_json(std::string_view text, const std::string& file, std::initializer_list<JsonLimit> limits) {
@@ -152,13 +136,6 @@ std::string read_text_file(const std::filesystem::path& path, std::size_t most,
     }
     if (in.bad()) throw InputError(Issue{{name, 0, ""}, "a file that cannot be read to its end", "a sound file"});
     return text;
-}
-
-std::string_view nearest_key(std::string_view key, std::initializer_list<std::string_view> known) {
-    const std::string_view shortened = key.substr(0, 64);
-    return *std::min_element(known.begin(), known.end(), [&](std::string_view a, std::string_view b) {
-        return edits(shortened, a) < edits(shortened, b);
-    });
 }
 
 }  // namespace evenfall::exchange

@@ -28,7 +28,4 @@ void screen_json(std::string_view text, const std::string& file, std::initialize
 /// @throws InputError  cannot be read, or longer than `most` bytes
 std::string read_text_file(const std::filesystem::path& path, std::size_t most, const std::string& expected);
 
-/// The known key that is least edits away. @pre known is not empty
-std::string_view nearest_key(std::string_view key, std::initializer_list<std::string_view> known);
-
 }  // namespace evenfall::exchange

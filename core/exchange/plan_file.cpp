@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/plan_file.h"
 
+#include "core/exchange/columns.h"
 #include "core/exchange/json_screen.h"
 #include "core/input_error.h"
 #include "core/plan/check_plan.h"
@@ -10,7 +11,7 @@
 #include <algorithm>
 #include <cmath>
 #include <initializer_list>
-#include <iterator>
+#include <span>
 
 namespace evenfall::exchange {
 namespace {
@@ -82,8 +83,11 @@ class PlanReader {
                     std::initializer_list<std::string_view> known) {
         for (const auto& [key, value] : object.items()) {
             if (std::find(known.begin(), known.end(), key) != known.end()) continue;
+            const std::string_view near =
+                nearest_name(std::string_view(key).substr(0, 64), std::span(known.begin(), known.size()));
             add(join(path, printable(key)), "a key that is not known",
-                "one of the known keys; the nearest is \"" + std::string(nearest_key(key, known)) + "\"");
+                near.empty() ? "one of the keys of the plan form"
+                             : "the key \"" + std::string(near) + "\", which is the nearest known one");
         }
     }
 

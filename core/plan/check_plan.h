@@ -9,7 +9,7 @@
 
 /// Everything wrong with a plan, each with its place (heads[3].arc) and what was expected. Used for
 /// files, for the book and for plans made in a program, so that nothing computes on a bad one.
-/// Tests: tests/plan/check_plan_test.cpp
+/// Tests: tests/plan/plan_file_test.cpp
 namespace evenfall::plan {
 
 /// A head may stand this far outside the line and still belong to the turf: heads are set beside

@@ -13,7 +13,7 @@
 ///     q = q0 sqrt(p / p0)
 /// the radius stays as in the row, and the result is flagged as an assumption.
 /// All numbers are in the plan's own units.
-/// Source of the law: orifice equation; any hydraulics text. Tests: tests/plan/nozzle_test.cpp
+/// Source of the law: orifice equation; any hydraulics text. Tests: tests/plan/profile_test.cpp
 namespace evenfall::plan {
 
 struct Throw {

@@ -9,7 +9,7 @@
 
 /// Plane geometry of outlines, by Boost.Geometry (kept in outline.cpp for compile time).
 /// Coordinates are in whatever unit the caller uses throughout.
-/// Tests: tests/plan/outline_test.cpp
+/// Tests: tests/plan/profile_test.cpp
 namespace evenfall::plan {
 
 struct Box {

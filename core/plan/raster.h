@@ -15,7 +15,7 @@
 /// lost at its rim. It starts at a corner of the outline's box and divides the box a whole number of
 /// times, so that cell borders lie on the sides of an outline along the axes and never on its cell
 /// centres. Cells may therefore be a little smaller than asked, and not quite square.
-/// Tests: tests/plan/raster_test.cpp
+/// Tests: tests/plan/overlap_test.cpp
 namespace evenfall::plan {
 
 struct Raster {

@@ -9,7 +9,7 @@
 /// when the program runs. Both give the same bits: a float square root is correctly rounded and
 /// contraction is off. This file and its source include no header with inline functions, since the
 /// linker may keep the copy that only newer processors can run.
-/// Tests: tests/plan/span_kernel_test.cpp. Measured in tests/bench/overlap_bench.cpp.
+/// Tests: tests/plan/rate_field_test.cpp. Measured in tests/bench/overlap_bench.cpp.
 namespace evenfall::plan {
 
 /// A head as the loops see it. Distances in table steps; `steps` of them are the reach.

@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/command.h"
+#include "app/cli/json_number.h"
+#include "core/exchange/plan_file.h"
+#include "core/input_error.h"
+#include "core/plan/matched.h"
+#include "core/plan/overlap.h"
+#include "core/reference/table.h"
+
+#include <algorithm>
+#include <ostream>
+#include <thread>
+
+namespace evenfall::cli {
+namespace {
+
+using units::format_fixed;
+using units::format_grouped;
+
+std::optional<plan::Wind> wind_of(const OverlapOptions& o) {
+    if (!o.wind_toward && !o.wind_shift && !o.wind_stretch) return std::nullopt;
+    if (!o.wind_toward) throw InputError("wind without a direction", "--wind-toward as well");
+    return plan::Wind{*o.wind_toward, o.wind_shift.value_or(0.0), o.wind_stretch.value_or(1.0)};
+}
+
+plan::OverlapOptions overlap_options(const OverlapOptions& o) {
+    plan::OverlapOptions out;
+    if (o.cell) out.cell = o.cell->quantity();
+    out.wind = wind_of(o);
+    for (const auto& row : reference::Table::named("scheduling_windows.csv").rows()) {
+        out.window_shares.push_back(row.number("share"));
+    }
+    // The result is the same for any number of threads.
+    out.threads = std::clamp(std::thread::hardware_concurrency(), 1U, 16U);
+    return out;
+}
+
+template <class Ratio>
+Json ratio_or_null(const std::optional<Ratio>& r) {
+    return r ? Json(r->value()) : Json(nullptr);
+}
+
+Json stations_json(const std::vector<plan::StationRates>& stations) {
+    Json out = Json::array();
+    for (const auto& s : stations) {
+        Json groups = Json::array();
+        for (const auto& g : s.groups) {
+            groups.push_back({{"heads", g.heads},
+                              {"rate_mm_h", g.mean.in(units::millimetre_per_hour)},
+                              {"run_time_ratio", g.run_time_ratio}});
+        }
+        Json arcs = Json::array();
+        for (const auto& a : s.arcs) {
+            arcs.push_back({{"arc", a.arc}, {"heads", a.heads}, {"rate_mm_h", a.mean.in(units::millimetre_per_hour)}});
+        }
+        out.push_back({{"station", s.station},
+                       {"flow_gpm", s.flow.in(units::gallon_per_minute)},
+                       {"matched", s.matched},
+                       {"spread", s.spread},
+                       {"arcs", std::move(arcs)},
+                       {"groups", std::move(groups)}});
+    }
+    return out;
+}
+
+Json answer_json(const plan::Prediction& p, const std::vector<plan::StationRates>& stations) {
+    Json windows = Json::array();
+    for (const auto& w : p.scheduling) {
+        windows.push_back({{"window_share", w.window_share}, {"value", ratio_or_null(w.value)}});
+    }
+    return {{"du_lq", ratio_or_null(p.du_lq)},
+            {"du_lh", ratio_or_null(p.du_lh)},
+            {"cu", ratio_or_null(p.cu)},
+            {"mean_rate_mm_h", p.mean_rate.in(units::millimetre_per_hour)},
+            {"mean_rate_in_h", p.mean_rate.in(units::inch_per_hour)},
+            {"lowest_rate_mm_h", p.lowest_rate.in(units::millimetre_per_hour)},
+            {"highest_rate_mm_h", p.highest_rate.in(units::millimetre_per_hour)},
+            {"coverage",
+             {{"none", p.coverage.none.value()},
+              {"one", p.coverage.one.value()},
+              {"two_or_more", p.coverage.two_or_more.value()},
+              {"three_or_more", p.coverage.three_or_more.value()}}},
+            {"off_target_share", p.off_target_share.value()},
+            {"on_no_water_share", p.on_no_water_share.value()},
+            {"heads", p.heads},
+            {"scheduling_coefficient", std::move(windows)},
+            {"turf_m2", p.turf.in(units::square_metre)},
+            {"flow_m3_h", p.total_flow.in(units::cubic_metre_per_hour)},
+            {"flow_gpm", p.total_flow.in(units::gallon_per_minute)},
+            {"balance_error", p.balance_error},
+            {"cell_m", {p.cell_width.in(units::metre), p.cell_height.in(units::metre)}},
+            {"stations", stations_json(stations)},
+            {"method", p.method},
+            {"convention", p.convention},
+            {"source", p.source},
+            {"assumed", p.assumed}};
+}
+
+template <class Ratio>
+std::string percent(const std::optional<Ratio>& r) {
+    return r ? format_fixed(r->percent(), 1) + " %" : "-";
+}
+
+std::string rate_text(units::Rate rate) {
+    return format_fixed(rate.in(units::inch_per_hour), 3) + " in/h (" +
+           format_fixed(rate.in(units::millimetre_per_hour), 2) + " mm/h)";
+}
+
+void print_text(std::ostream& out, const std::string& name, const plan::Prediction& p,
+                const std::vector<plan::StationRates>& stations) {
+    out << "Predicted application" << (name.empty() ? "" : " of " + printable(name)) << ", " << p.heads
+        << " heads on " << format_grouped(p.turf.in(units::square_foot), 0) << " ft2 ("
+        << format_grouped(p.turf.in(units::square_metre), 0) << " m2)\n\n"
+        << "  DU, low quarter           " << percent(p.du_lq) << '\n'
+        << "  DU, low half              " << percent(p.du_lh) << '\n'
+        << "  CU                        " << percent(p.cu) << '\n'
+        << "  mean rate                 " << rate_text(p.mean_rate) << '\n'
+        << "  lowest to highest         " << rate_text(p.lowest_rate) << " to " << rate_text(p.highest_rate) << '\n';
+    for (const auto& w : p.scheduling) {
+        out << "  SC, driest " << format_fixed(100.0 * w.window_share, 0) << " % window    "
+            << (w.window_share < 0.1 ? " " : "") << (w.value ? format_fixed(w.value->value(), 2) : "-") << '\n';
+    }
+    out << "  reached by no head        " << format_fixed(p.coverage.none.percent(), 1) << " %\n"
+        << "  by one                    " << format_fixed(p.coverage.one.percent(), 1) << " %\n"
+        << "  by two or more            " << format_fixed(p.coverage.two_or_more.percent(), 1) << " %\n"
+        << "  by three or more          " << format_fixed(p.coverage.three_or_more.percent(), 1) << " %\n"
+        << "  off target                " << format_fixed(p.off_target_share.percent(), 1) << " % of "
+        << format_grouped(p.total_flow.in(units::gallon_per_minute), 1) << " gpm ("
+        << format_fixed(p.on_no_water_share.percent(), 1) << " % on paving)\n";
+    for (const auto& s : stations) {
+        if (s.matched) continue;
+        out << "\nStation " << (s.station.empty() ? "(none)" : printable(s.station))
+            << ": rates do not match. On stations of their own:\n";
+        for (const auto& g : s.groups) {
+            out << "  " << g.heads.size() << " heads at " << rate_text(g.mean) << ", run-time ratio "
+                << format_fixed(g.run_time_ratio, 2) << ": ";
+            for (std::size_t i = 0; i < std::min<std::size_t>(g.heads.size(), 12); ++i) {
+                out << (i > 0 ? ", " : "") << printable(g.heads[i]);
+            }
+            out << (g.heads.size() > 12 ? " ...\n" : "\n");
+        }
+    }
+    out << "\nMethod: " << p.method << "; cells of " << format_fixed(p.cell_width.in(units::metre), 3) << " by "
+        << format_fixed(p.cell_height.in(units::metre), 3) << " m\nConvention: " << p.convention
+        << "\nSource: " << p.source << '\n';
+    for (const std::string& a : p.assumed) out << "Assumed: " << printable(a, 300) << '\n';
+    out << "A prediction from a drawing: pressure, wind, wear and tilt are not in it. Keep spray off roads and paths\n"
+           "where it can make people or cars slip, and follow local codes on backflow and reclaimed water.\n";
+}
+
+}  // namespace
+
+int run(const OverlapOptions& o, Streams& streams) {
+    const plan::Plan drawn = exchange::read_plan(o.file);
+    const plan::Overlap overlap = plan::overlap_of(drawn, overlap_options(o));
+    const auto stations = plan::matched_precipitation(drawn, plan::usual_matched_spread());
+    if (o.json) streams.out << print(answer_json(overlap.prediction, stations));
+    else print_text(streams.out, drawn.name, overlap.prediction, stations);
+    return done;
+}
+
+}  // namespace evenfall::cli
