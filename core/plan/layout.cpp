@@ -149,10 +149,12 @@ class Fitter {
             throw InputError("more than " + std::to_string(most_heads) + " heads",
                              "a larger radius or a smaller outline");
         }
-        // Where two outlines or corners meet, one head is enough.
-        for (std::size_t i = polygon_start_; i < out_.plan.heads.size() && i < ring_end_; ++i) {
-            const Head& h = out_.plan.heads[i];
-            if (std::hypot(h.x - at.x, h.y - at.y) < 0.05 * spacing_) return;
+        // Where two outlines share a corner, one head is enough.
+        if (prefix[0] == 'C') {
+            for (const Point& c : corners_) {
+                if (length_of(c, at) < 0.05 * spacing_) return;
+            }
+            corners_.push_back(at);
         }
         Head h;
         h.id = prefix + std::to_string(++count);
@@ -241,10 +243,6 @@ class Fitter {
         const Ground ground({polygon});
         const double rows = std::round((box.y1 - box.y0) / row_);
         const double columns = std::round((box.x1 - box.x0) / spacing_);
-        if (rows * columns > 4.0 * static_cast<double>(most_heads)) {
-            throw InputError("more than " + std::to_string(most_heads) + " heads",
-                             "a larger radius or a smaller outline");
-        }
         for (double j = 1.0; j < rows; j += 1.0) {
             const bool moved = order_.pattern == Pattern::equilateral && std::fmod(j, 2.0) == 1.0;
             for (double i = 0.0; i <= columns; i += 1.0) {
@@ -283,13 +281,14 @@ class Fitter {
             box = box_in_frame(outer);
         }
         choose_spacing(box.y1 - box.y0, box.x1 - box.x0);
-        polygon_start_ = out_.plan.heads.size();
-        ring_end_ = std::numeric_limits<std::size_t>::max();
+        if ((box.y1 - box.y0) / row_ * ((box.x1 - box.x0) / spacing_) > 4.0 * static_cast<double>(most_heads)) {
+            throw InputError("more than " + std::to_string(most_heads) + " heads",
+                             "a larger radius or a smaller outline");
+        }
         for (std::size_t i = 0; i < polygon.size(); ++i) {
             const double turn = (signed_area(polygon[i]) > 0.0) == (i == 0) ? 1.0 : -1.0;
             fit_ring(polygon[i], turn);
         }
-        ring_end_ = 0;  // interior points cannot meet a corner: they keep their distance from edges
         fit_interior(polygon, box);
     }
 
@@ -334,8 +333,7 @@ class Fitter {
     Layout out_;
     double spacing_ = 0.0, row_ = 0.0, radius_ = 0.0;
     Frame frame_;
-    std::size_t polygon_start_ = 0;
-    std::size_t ring_end_ = 0;  ///< heads up to here are looked at for doubles
+    std::vector<Point> corners_;
 };
 
 }  // namespace

@@ -71,7 +71,9 @@ TEST_CASE("a square layout divides the narrow side and waters all of it", "[plan
     CHECK(p.coverage.two_or_more.value() == 1.0);
     // Heads that stand 10 m from an edge they face are drawn in to it.
     CHECK_THAT(p.off_target_share.value(), WithinAbs(0.0, 1e-9));
-    CHECK_THAT(p.mean_rate.in(millimetre_per_hour), WithinRel(10.0, 0.03));
+    // The design rate, less what the heads that were drawn in no longer throw.
+    CHECK(p.mean_rate.in(millimetre_per_hour) < 10.0);
+    CHECK(p.mean_rate.in(millimetre_per_hour) > 9.5);
     CHECK(p.du_lq->value() > 0.75);
     for (const StationRates& s : matched_precipitation(l.plan, 0.10)) CHECK(s.matched);
 }
