@@ -23,6 +23,9 @@ int run_command_line(int argc, const char* const* argv, Streams& streams) {
         streams.out.flush();
         if (!streams.out) throw std::runtime_error("standard output could not be written");
         return status;
+    } catch (const ArgumentError& e) {
+        streams.err << "evenfall: " << e.what() << '\n';
+        return bad_arguments;
     } catch (const InputError& e) {
         streams.err << "evenfall: " << e.what() << '\n';
         return bad_input;

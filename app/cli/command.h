@@ -4,12 +4,19 @@
 #include "app/cli/options.h"
 
 #include <iosfwd>
+#include <stdexcept>
 
 /// The commands. Each writes its answer to `out` and progress or remarks to `err`, returns the
-/// exit status, and throws InputError or store::BookError for what it cannot use.
+/// exit status, and throws ArgumentError, InputError or store::BookError for what it cannot use.
 namespace evenfall::cli {
 
 enum Status : int { done = 0, answer_no = 1, bad_arguments = 2, bad_input = 3, bad_book = 4 };
+
+/// Arguments that do not go together, found only by the command itself. Status 2.
+class ArgumentError : public std::runtime_error {
+  public:
+    using std::runtime_error::runtime_error;
+};
 
 struct Streams {
     std::ostream& out;

@@ -13,7 +13,7 @@ namespace {
 
 /// What a kind of report cannot do without is asked for by name.
 void require(bool given, const std::string& kind, const std::string& option) {
-    if (!given) throw InputError("report " + kind + " without " + option, "the option " + option);
+    if (!given) throw ArgumentError("report " + kind + " needs " + option);
 }
 
 struct Named {

@@ -60,6 +60,15 @@ TEST_CASE("a book that cannot be used gives status 4", "[app]") {
     CHECK(evenfall::tests::bytes_of(text) == "not a book at all");
 }
 
+TEST_CASE("a report that lacks its options gives status 2", "[app]") {
+    const Scratch scratch;
+    const auto book = (scratch / "b.evenfall").string();
+    REQUIRE(run({"new", book}).status == 0);
+    CHECK(run({"report", book, "season", "--site", "S"}).status == 2);
+    CHECK(run({"report", book, "audit"}).status == 2);
+    CHECK(run({"report", book, "audit", "--test", "T"}).status == 3);
+}
+
 TEST_CASE("a missing table gives status 3", "[app]") {
     const Scratch scratch;
     const auto answer = run({"uniformity", (scratch / "none.csv").string(), "--throat-area", "107cm2",
