@@ -3,7 +3,9 @@
 
 #include "core/exchange/csv_reader.h"
 #include "core/exchange/file_digest.h"
+#include "core/exchange/gis_loader.h"
 #include "core/exchange/import_run.h"
+#include "core/exchange/table_map.h"
 #include "core/store/journal_store.h"
 
 #include <algorithm>
@@ -20,10 +22,22 @@ struct OpenFile {
     std::string sha256;
 };
 
-OpenFile open_file(const std::filesystem::path& path, const ImportOptions& options, Kind& kind) {
+std::unique_ptr<RowSource> rows_of(const std::filesystem::path& path, const TableMap& map) {
+    switch (form_of(path)) {
+        case FileForm::workbook: return workbook_rows(path, map.sheet);
+        case FileForm::map: return outline_rows(path, map);
+        case FileForm::text: break;
+    }
+    return std::make_unique<CsvReader>(path, map.delimiter);
+}
+
+OpenFile open_file(const std::filesystem::path& path, const ImportOptions& options,
+                   const TableMap& map, Kind& kind) {
     OpenFile file;
-    file.rows = std::make_unique<CsvReader>(path);
-    kind = options.kind ? *options.kind : kind_of_header(file.rows->header(), file.rows->file());
+    file.rows = mapped(rows_of(path, map), map);
+    file.format = map.format;
+    if (map.kind) kind = *map.kind;
+    else kind = options.kind ? *options.kind : kind_of_header(file.rows->header(), file.rows->file());
     file.columns.emplace(spec_of(kind), file.rows->header(), file.rows->file(), file.rows->row());
     file.sha256 = sha256_of_file(path);
     return file;
@@ -87,12 +101,17 @@ bool acceptable(const std::vector<ImportResult>& results, const ImportOptions& o
 std::vector<ImportResult> import_files(store::Book& book,
                                        std::span<const std::filesystem::path> files,
                                        const ImportOptions& options) {
+    const TableMap map = options.map ? read_table_map(*options.map) : TableMap{};
+    if (map.kind && options.kind && *map.kind != *options.kind) {
+        throw InputError(std::string(name_of(*options.kind)),
+                         "the kind that the map names, " + std::string(name_of(*map.kind)));
+    }
     std::vector<ImportResult> results(files.size());
     std::vector<OpenFile> open(files.size());
     for (std::size_t i = 0; i < files.size(); ++i) {
         results[i].file = files[i].string();
         try {
-            open[i] = open_file(files[i], options, results[i].kind);
+            open[i] = open_file(files[i], options, map, results[i].kind);
         } catch (const InputError& e) {
             refuse_file(results[i], e);
         }

@@ -28,7 +28,7 @@
 ///
 /// Memory stays flat for readings, whatever the size of the file: they are put in in batches,
 /// each sorted by meter and time, within the one transaction.
-/// Tests: tests/exchange/import_test.cpp, tests/property/import_property_test.cpp,
+/// Tests: tests/exchange/import_test.cpp, tests/exchange/import_property_test.cpp,
 ///   tests/exchange/import_kill_test.cpp; speed: tests/bench/import_bench.cpp
 namespace evenfall::exchange {
 
@@ -82,6 +82,7 @@ struct ImportResult {
 
 /// One result for each file, in the order given.
 /// @throws BookError when the book cannot be written; it is as before then
+/// @throws InputError for a map that cannot be used
 std::vector<ImportResult> import_files(store::Book& book,
                                        std::span<const std::filesystem::path> files,
                                        const ImportOptions& options);

@@ -61,9 +61,18 @@ class ReadingImport {
                                    "either registers or volumes in one table"});
         }
         batch_.reserve(batch_size);
+        meter_cell_ = run.columns.find("meter")->index;
+        plain_ = has_register_ && run.format.decimal_mark == '.' &&
+                 run.format.date_order == DateOrder::iso && run.format.missing.empty();
+        if (plain_) {
+            time_cell_ = run.columns.find("time")->index;
+            value_cell_ = run.columns.find("register")->index;
+            if (const auto* kind = run.columns.find("kind")) kind_cell_ = kind->index;
+        }
     }
 
     void take(RowReader& row) {
+        if (plain_ && take_plain(row.row())) return;
         const Known* meter = known(row);
         const auto span = read_span(row, meter);
         const auto value = read_value(row, meter);
@@ -87,6 +96,43 @@ class ReadingImport {
     }
 
   private:
+    /// The usual row, a good register reading with nothing odd about it, without the search for
+    /// columns by name. False for any other row: the careful way then says what is wrong with it.
+    bool take_plain(std::size_t row) {
+        const auto cells = run_.rows.cells();
+        const std::string_view code = cells[meter_cell_];
+        if (last_ >= meters_.size() || meters_[last_].code != code) {
+            const auto found = index_.find(code);
+            if (found == index_.end()) return false;
+            last_ = found->second;
+        }
+        const Known& meter = meters_[last_];
+        if (kind_cell_ && !cells[*kind_cell_].empty() && cells[*kind_cell_] != "measured") return false;
+        const auto value = units::parse_number(cells[value_cell_]);
+        if (!value || *value < 0 || *value >= meter.most) return false;
+        const auto at = plain_instant(cells[time_cell_], meter);
+        if (!at || (meter.installed && *at < *meter.installed) ||
+            (meter.removed && *at > *meter.removed)) {
+            return false;
+        }
+        batch_.push_back({meter.id, at->time_since_epoch().count(), *value, 0,
+                          static_cast<std::uint32_t>(row), static_cast<std::uint32_t>(last_),
+                          static_cast<std::uint8_t>(ReadingKind::measured)});
+        if (batch_.size() == batch_size) flush();
+        return true;
+    }
+
+    static std::optional<Instant> plain_instant(std::string_view text, const Known& meter) {
+        if (const auto instant = calendar::parse_instant(text)) return instant;
+        const auto local = calendar::parse_local_time(text);
+        if (!local) return std::nullopt;
+        try {
+            return meter.zone.to_instant(*local);
+        } catch (const InputError&) {
+            return std::nullopt;  // a time that spring skips
+        }
+    }
+
     /// The meter of the row; rows of one meter often follow each other.
     const Known* known(RowReader& row) {
         const std::string_view code = row.text("meter");
@@ -225,6 +271,11 @@ class ReadingImport {
     bool has_register_;
     bool has_volume_;
     bool has_start_;
+    bool plain_ = false;
+    std::size_t meter_cell_ = 0;
+    std::size_t time_cell_ = 0;
+    std::size_t value_cell_ = 0;
+    std::optional<std::size_t> kind_cell_;
     std::vector<Known> meters_;
     std::unordered_map<std::string, std::size_t, TextHash, std::equal_to<>> index_;
     std::size_t last_ = 0;

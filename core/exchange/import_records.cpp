@@ -5,13 +5,18 @@
 #include "core/store/bill_store.h"
 #include "core/store/catch_test_store.h"
 #include "core/store/meter_store.h"
+#include "core/store/outline_store.h"
 #include "core/store/site_store.h"
 #include "core/units/number.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace evenfall::exchange {
 namespace {
+
+/// Sizes are typed with two or three digits; more than this apart, one of the two is wrong.
+constexpr double outline_slack = 0.02;
 
 template <class Record>
 struct Row {
@@ -149,9 +154,60 @@ void import_exchanges(ImportRun& run) {
     });
 }
 
+namespace {
+
+struct OutlineRow {
+    std::string area;
+    store::AreaOutline outline;
+    std::size_t row;
+};
+
+/// Stores an outline, and says so when the size that was typed is another.
+void put_outline(ImportRun& run, const OutlineRow& o) {
+    const auto area = store::find_area(run.book, o.area);
+    if (!area) {
+        refuse_unknown(run, o.row, "area", o.area, "area");
+        return;
+    }
+    const double typed = area->size.quantity().in(units::square_metre);
+    const double measured = o.outline.measured.in(units::square_metre);
+    if (std::abs(measured / typed - 1) > outline_slack) {
+        run.note("Area " + o.area + ": its size was given as " + area->size.text() +
+                 ", its outline measures " +
+                 units::format_shortest(o.outline.measured.in(area->size.unit.unit)) + " " +
+                 std::string(area->size.unit.name) + ".");
+    }
+    const auto stored = store::find_outline(run.book, o.area);
+    if (stored && stored->geojson == o.outline.geojson) {
+        ++run.result.unchanged;
+    } else if (!stored) {
+        store::add_outline(run.book, o.area, o.outline, run.import);
+        ++run.result.added;
+    } else if (run.settle({run.rows.file(), o.row, "outline"}, "outline of area " + o.area,
+                          units::format_fixed(stored->measured.in(units::square_metre), 1) + " m2",
+                          units::format_fixed(measured, 1) + " m2")) {
+        store::add_outline(run.book, o.area, o.outline, run.import);
+    }
+}
+
+}  // namespace
+
 void import_areas(ImportRun& run) {
     ByCode<site::Area> areas(run, "area");
-    run.each_row([&](RowReader& row) { areas.add(row, read_area(row)); });
+    std::vector<OutlineRow> outlines;
+    run.each_row([&](RowReader& row) {
+        site::Area area = read_area(row);
+        const std::string_view outline = row.text("outline");
+        if (!outline.empty()) {
+            const auto m2 = row.needed_number("outline_m2");
+            if (!row.ok()) return;
+            outlines.push_back({area.code, {std::string(outline), *m2 * units::square_metre}, row.row()});
+            // Of an area that is known only the outline is news.
+            if (store::find_area(run.book, area.code)) return;
+            if (area.site.empty()) row.refuse("area", area.code, "an area of the book, or a site for a new one");
+        }
+        areas.add(row, std::move(area));
+    });
     for (const auto& r : areas.rows()) {
         if (!store::find_site(run.book, r.record.site)) {
             refuse_unknown(run, r.row, "site", r.record.site, "site");
@@ -161,6 +217,7 @@ void import_areas(ImportRun& run) {
             put(run, r, "area", store::find_area, store::add_area, store::replace_area);
         }
     }
+    for (const OutlineRow& o : outlines) put_outline(run, o);
 }
 
 void import_stations(ImportRun& run) {

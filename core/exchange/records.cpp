@@ -2,6 +2,7 @@
 #include "core/exchange/records.h"
 
 #include "core/calendar/time_zone.h"
+#include "core/site/shapes.h"
 #include "core/units/number.h"
 
 #include <utility>
@@ -74,13 +75,37 @@ site::Site read_site(RowReader& row) {
     return s;
 }
 
+namespace {
+
+void read_size(RowReader& row, site::Area& area) {
+    const std::string_view shape = row.text("shape");
+    if (const auto size = positive<units::Area>(row, "size")) {
+        area.size = *size;
+    } else if (!shape.empty()) {
+        const auto unit = units::unit_named<units::Length>(row.unit("shape"));
+        const auto square = units::unit_named<units::Area>(unit.name == "ft" ? "ft2" : "m2");
+        try {
+            area.size = {site::area_of_shapes(shape, unit.unit).in(square.unit), square};
+        } catch (const InputError& e) {
+            row.refuse("shape", e.issues().front().found, e.issues().front().expected);
+        }
+    } else if (const auto measured = row.number("outline_m2")) {
+        area.size = {*measured, units::unit_named<units::Area>("m2")};
+    } else if (row.text("size").empty()) {
+        row.refuse(row.has("size") || !row.has("shape") ? "size" : "shape", "", "the size of the area");
+    }
+}
+
+}  // namespace
+
 site::Area read_area(RowReader& row) {
     site::Area a;
     a.code = code(row, "area");
-    a.site = code(row, "site");
+    // An outline may be added to an area that is in the book, which has its site already.
+    const bool outlined = !row.text("outline").empty();
+    a.site = outlined ? std::string(row.text("site")) : code(row, "site");
     a.name = row.text("name");
-    if (row.text("size").empty()) row.refuse("size", "", "the size of the area");
-    if (const auto size = positive<units::Area>(row, "size")) a.size = *size;
+    read_size(row, a);
     a.plant = row.text("plant");
     a.coefficient = row.number_within("coefficient", 0, 2, "a coefficient from 0 to 2");
     a.head_type = row.text("head_type");

@@ -20,6 +20,7 @@
 namespace evenfall::exchange {
 
 site::Site read_site(RowReader& row);
+/// `size` is the one typed, else that of the shapes, else that of the outline.
 site::Area read_area(RowReader& row);
 meter::Meter read_meter(RowReader& row);
 store::WeatherStation read_station(RowReader& row);

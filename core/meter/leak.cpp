@@ -135,6 +135,84 @@ std::vector<Run> runs_of(const std::vector<DayFloor>& floors, double running) {
     return runs;
 }
 
+/// Use between two readings about a day apart.
+struct DayUseSeen {
+    Date date;  // on which most of it lies
+    Instant from;
+    Instant to;
+    double volume;
+};
+
+struct DailyRun {
+    std::vector<DayUseSeen> days;
+    std::vector<double> leak;  // of each day, m3
+
+    double total() const {
+        double sum = 0.0;
+        for (double v : leak) sum += v;
+        return sum;
+    }
+};
+
+std::vector<DayUseSeen> daily_record(const ScreenInput& in) {
+    const double least = screen_limit("daily_least");
+    const double longest = screen_limit("daily_longest");
+    std::vector<DayUseSeen> out;
+    for (const VolumeInterval& v : in.record.intervals) {
+        const auto length = static_cast<double>((v.to - v.from).count());
+        if (v.estimated || length < least || length > longest) continue;
+        out.push_back({in.zone.day_of(v.from + (v.to - v.from) / 2), v.from, v.to, v.volume.si()});
+    }
+    return out;
+}
+
+/// The least use within three days on either side: what runs on when nothing is irrigated.
+double floor_around(const std::vector<DayUseSeen>& days, std::size_t i) {
+    double lowest = days[i].volume;
+    for (std::size_t j = i >= 3 ? i - 3 : 0; j < days.size() && j <= i + 3; ++j) {
+        lowest = std::min(lowest, days[j].volume);
+    }
+    return lowest;
+}
+
+/// Leaks that daily readings show.
+std::vector<DailyRun> daily_runs(const std::vector<DayUseSeen>& days) {
+    std::vector<double> moving;
+    for (const DayUseSeen& d : days) {
+        if (d.volume > 0) moving.push_back(d.volume);
+    }
+    const double running = percentile(moving, screen_limit("running_percentile") / 100);
+    std::vector<DailyRun> runs(1);
+    for (const DayUseSeen& d : days) {
+        auto& last = runs.back().days;
+        const bool goes_on = !last.empty() && d.from - last.back().to <= hours{1};
+        if (!last.empty() && (!goes_on || !(d.volume > 0))) runs.emplace_back();
+        if (d.volume > 0) runs.back().days.push_back(d);
+    }
+    const auto is_leak = [&](DailyRun& run) {
+        if (static_cast<double>(run.days.size()) < screen_limit("daily_leak_days")) return false;
+        for (std::size_t i = 0; i < run.days.size(); ++i) run.leak.push_back(floor_around(run.days, i));
+        return median(run.leak) <= screen_limit("leak_share_of_running") * running;
+    };
+    runs.erase(std::remove_if(runs.begin(), runs.end(), [&](DailyRun& r) { return !is_leak(r); }),
+               runs.end());
+    return runs;
+}
+
+MeterFinding daily_finding(const ScreenInput& in, const DailyRun& run) {
+    const Volume total = Volume::from_si(run.total());
+    const double seconds =
+        static_cast<double>((run.days.back().to - run.days.front().from).count());
+    return make_finding(
+        FindingKind::never_zero, in.meter.code, run.days.front().date, run.days.back().date, total,
+        "Meter " + in.meter.code + " had no day without use " +
+            days_text(run.days.front().date, run.days.back().date) + "; on its quietest days " +
+            flow_text(total / (seconds * units::second)) + " ran on, " + volume_text(total) +
+            " in all. Look for a leak: on a day without irrigation close the isolation valves one "
+            "by one and watch the meter.",
+        Confidence::fair, "daily_leak_days");
+}
+
 std::string leak_sentence(const ScreenInput& in, const Run& run) {
     std::vector<double> lowest;
     for (const DayFloor& f : run.floors) lowest.push_back(f.lowest_hour.si());
@@ -164,6 +242,7 @@ std::vector<MeterFinding> never_zero_days(const ScreenInput& in) {
                                      run.floors.front().date, run.floors.back().date, volume,
                                      leak_sentence(in, run), run.confidence(), "leak_days"));
     }
+    for (const DailyRun& run : daily_runs(daily_record(in))) found.push_back(daily_finding(in, run));
     return found;
 }
 
@@ -191,6 +270,19 @@ std::vector<MonthLeak> leak_by_month(const ScreenInput& in, calendar::Month from
             m->volume += run.leak_of(i);
             m->days += 1;
             m->confidence = std::max(m->confidence, run.confidence());
+        }
+    }
+    const auto days = daily_record(in);
+    for (const DayUseSeen& d : days) {
+        if (MonthLeak* m = month_at(d.date)) m->screened = true;
+    }
+    for (const DailyRun& run : daily_runs(days)) {
+        for (std::size_t i = 0; i < run.days.size(); ++i) {
+            MonthLeak* m = month_at(run.days[i].date);
+            if (m == nullptr) continue;
+            m->volume += Volume::from_si(run.leak[i]);
+            m->days += 1;
+            m->confidence = std::max(m->confidence, Confidence::fair);
         }
     }
     return months;

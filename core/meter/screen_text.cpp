@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <stdexcept>
 #include <utility>
 
@@ -19,7 +20,19 @@ const reference::Row& limit_row(std::string_view name) {
 
 }  // namespace
 
-double screen_limit(std::string_view name) { return limit_row(name).number("value"); }
+double screen_limit(std::string_view name) {
+    // Asked for once for each interval of a record, so the table is turned into numbers only once.
+    static const std::map<std::string_view, double> values = [] {
+        std::map<std::string_view, double> all;
+        for (const reference::Row& row : reference::Table::named("meter_screens.csv").rows()) {
+            all[row.text("name")] = row.number("value");
+        }
+        return all;
+    }();
+    const auto found = values.find(name);
+    if (found == values.end()) throw std::logic_error("no screen limit " + std::string(name));
+    return found->second;
+}
 
 MeterFinding make_finding(FindingKind kind, const std::string& meter, calendar::Date from,
                           calendar::Date to, std::optional<units::Volume> volume,

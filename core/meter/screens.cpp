@@ -198,7 +198,8 @@ double usual_spacing(std::span<const VolumeInterval> intervals, std::size_t at) 
     };
     const double before = spacing_in(at - std::min(at, reach), at);
     const double after = spacing_in(at + 1, std::min(intervals.size(), at + 1 + reach));
-    return std::max(before, after);
+    // A single interval has no rhythm to fall out of.
+    return before + after > 0 ? std::max(before, after) : HUGE_VAL;
 }
 
 }  // namespace

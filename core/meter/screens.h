@@ -74,6 +74,9 @@ std::vector<DayFloor> day_floors(const ScreenInput& input);
 /// clock and reported as such, without counting as a leak).
 ///     leak of a day = min(lowest hour, median of the lowest hours within a week) x 24 h
 /// Leaks of less than one count of the register per hour do not show.
+/// Where readings come daily, a day takes the place of an hour: at least `daily_leak_days` readings
+/// in a row with use, the lowest of them within three days on either side small against a day of
+/// irrigation. That can show a leak only where some days are not irrigated; it is never sure.
 /// Source: night-flow and never-zero rules, reference notes "Meters, bills, leaks" (memory).
 std::vector<MeterFinding> never_zero_days(const ScreenInput& input);
 
@@ -82,7 +85,7 @@ struct MonthLeak {
     units::Volume volume;         ///< zero when nothing was found
     int days = 0;                 ///< days the leak was seen
     Confidence confidence = Confidence::low;
-    bool screened = false;        ///< false: no day of the month has an hour-by-hour record
+    bool screened = false;        ///< false: no day of the month has an hour-by-hour or daily record
 };
 
 /// The leak volume of each month, both ends included, by never_zero_days. Never above the use of

@@ -4,6 +4,8 @@
 #include "core/store/database.h"
 
 #include <limits>
+#include <memory>
+#include <sqlite3.h>
 
 namespace evenfall::store {
 namespace {
@@ -16,11 +18,11 @@ constexpr const char* meter_select =
     " FROM meter m JOIN site s ON s.id = m.site LEFT JOIN meter p ON p.id = m.parent"
     " LEFT JOIN meter r ON r.id = m.replaces";
 
-/// The row of the highest revision stands for its key.
+/// In order of key and revision: of the rows of one key the last one stands. Telling that here
+/// costs nothing; in SQL it would cost a second search for each row.
 constexpr const char* reading_select =
-    "SELECT at, span, value, kind FROM reading r WHERE meter = ?1 AND at BETWEEN ?2 AND ?3"
-    " AND NOT EXISTS (SELECT 1 FROM reading n WHERE n.meter = r.meter AND n.at = r.at"
-    " AND n.span = r.span AND n.revision > r.revision) ORDER BY at, span";
+    "SELECT at, span, value, kind FROM reading WHERE meter = ?1 AND at BETWEEN ?2 AND ?3"
+    " ORDER BY at, span, revision";
 
 meter::Meter meter_in(SQLite::Statement& row) {
     meter::Meter m{text_in(row.getColumn(0)), text_in(row.getColumn(1)),
@@ -71,10 +73,35 @@ void bind_meter(const Book& book, SQLite::Statement& to, const meter::Meter& m,
     bind_typed(to, 13, m.size);
 }
 
-meter::Reading reading_in(SQLite::Statement& row) {
-    return {Instant{std::chrono::seconds{row.getColumn(0).getInt64()}},
-            std::chrono::seconds{row.getColumn(1).getInt64()}, row.getColumn(2).getDouble(),
-            static_cast<meter::ReadingKind>(row.getColumn(3).getInt())};
+/// Calls `take` with the latest revision of each reading. The plain C interface, since this runs
+/// once for each row of a book and the wrapper counts references for each value.
+template <class Take>
+void scan_readings(const Book& book, std::int64_t meter, std::int64_t from, std::int64_t to,
+                   Take&& take) {
+    sqlite3* handle = book.database().getHandle();
+    sqlite3_stmt* raw = nullptr;
+    const int prepared = sqlite3_prepare_v2(handle, reading_select, -1, &raw, nullptr);
+    const std::unique_ptr<sqlite3_stmt, decltype(&sqlite3_finalize)> rows(raw, &sqlite3_finalize);
+    int result = prepared;
+    std::optional<meter::Reading> last;
+    if (prepared == SQLITE_OK) {
+        sqlite3_bind_int64(raw, 1, meter);
+        sqlite3_bind_int64(raw, 2, from);
+        sqlite3_bind_int64(raw, 3, to);
+        while ((result = sqlite3_step(raw)) == SQLITE_ROW) {
+            const meter::Reading next{Instant{std::chrono::seconds{sqlite3_column_int64(raw, 0)}},
+                                      std::chrono::seconds{sqlite3_column_int64(raw, 1)},
+                                      sqlite3_column_double(raw, 2),
+                                      static_cast<meter::ReadingKind>(sqlite3_column_int(raw, 3))};
+            if (last && (last->at != next.at || last->span != next.span)) take(*last);
+            last = next;
+        }
+    }
+    if (result != SQLITE_DONE) {
+        throw BookError("The book " + book.file().string() + " could not be read: " +
+                        sqlite3_errmsg(handle) + ".");
+    }
+    if (last) take(*last);
 }
 
 /// The neighbour of an instant, by "max(at) … at < ?" or the like; `fallback` when there is none.
@@ -165,25 +192,26 @@ std::vector<meter::Reading> readings_around(const Book& book, const std::string&
         const std::int64_t last =
             neighbour(db, "SELECT min(at) FROM reading WHERE meter = ? AND at > ?", id,
                       to.time_since_epoch().count());
-        SQLite::Statement rows(db, reading_select);
-        rows.bind(1, id);
-        rows.bind(2, first);
-        rows.bind(3, last);
         std::vector<meter::Reading> all;
-        while (rows.executeStep()) all.push_back(reading_in(rows));
+        scan_readings(book, id, first, last, [&](const meter::Reading& r) { all.push_back(r); });
         return all;
     });
 }
 
 void for_each_reading(const Book& book, const std::string& meter,
                       const std::function<void(const meter::Reading&)>& take) {
-    in_book(book, [&](SQLite::Database& db) {
-        SQLite::Statement rows(db, reading_select);
-        rows.bind(1, required_id(book, "meter", meter));
-        rows.bind(2, std::numeric_limits<std::int64_t>::min());
-        rows.bind(3, std::numeric_limits<std::int64_t>::max());
-        while (rows.executeStep()) take(reading_in(rows));
-    });
+    const std::int64_t id = meter_id(book, meter);
+    scan_readings(book, id, std::numeric_limits<std::int64_t>::min(),
+                  std::numeric_limits<std::int64_t>::max(), take);
+}
+
+std::vector<meter::Reading> all_readings(const Book& book, const std::string& meter) {
+    const std::int64_t id = meter_id(book, meter);
+    std::vector<meter::Reading> all;
+    scan_readings(book, id, std::numeric_limits<std::int64_t>::min(),
+                  std::numeric_limits<std::int64_t>::max(),
+                  [&](const meter::Reading& r) { all.push_back(r); });
+    return all;
 }
 
 std::int64_t count_readings(const Book& book, const std::string& meter) {

@@ -35,6 +35,8 @@ std::vector<meter::Reading> readings_around(const Book& book, const std::string&
 /// Every latest revision of a meter, in order of time, one by one.
 void for_each_reading(const Book& book, const std::string& meter,
                       const std::function<void(const meter::Reading&)>& take);
+/// The same, at once.
+std::vector<meter::Reading> all_readings(const Book& book, const std::string& meter);
 std::int64_t count_readings(const Book& book, const std::string& meter);
 
 }  // namespace evenfall::store

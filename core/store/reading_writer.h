@@ -12,7 +12,7 @@ namespace evenfall::store {
 
 /// Adds readings by the million. Use within a Transaction, and hand readings over sorted by meter
 /// and time where possible: rows that land side by side in the tree cost a fraction of scattered
-/// ones. Tests: tests/store/reading_writer_test.cpp; speed: tests/bench/import_bench.cpp
+/// ones. Tests: tests/exchange/import_test.cpp; speed: tests/bench/import_bench.cpp
 class ReadingWriter {
   public:
     enum class Outcome { added, unchanged, conflict, replaced };

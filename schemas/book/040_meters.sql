@@ -31,3 +31,14 @@ CREATE TABLE bill (
     import    INTEGER REFERENCES import(id),
     PRIMARY KEY (meter, first_day, end_day, revision)
 ) STRICT, WITHOUT ROWID;
+
+-- The outline of an area as a GeoJSON MultiPolygon (longitude and latitude, or the plane of a
+-- drawing), and the size measured from it. A new outline is the next revision.
+CREATE TABLE area_outline (
+    area        INTEGER NOT NULL REFERENCES area(id),
+    revision    INTEGER NOT NULL,
+    outline     TEXT NOT NULL,
+    measured_m2 REAL NOT NULL CHECK (measured_m2 > 0),
+    import      INTEGER REFERENCES import(id),
+    PRIMARY KEY (area, revision)
+) STRICT;

@@ -95,6 +95,33 @@ TEST_CASE("monthly readings cannot show a leak by the hour", "[meter][constructe
     CHECK_FALSE(leak_by_month(c.input(), year{2024} / July, year{2024} / July)[0].screened);
 }
 
+TEST_CASE("daily readings show a leak where some days are not irrigated", "[meter][constructed]") {
+    // Every other day 20,000 gal; from day 20 to day 49 another 2,000 gal each day.
+    const auto record = [](bool leaking, int every) {
+        std::vector<Reading> days;
+        double sum = 0;
+        for (int d = 0; d <= 80; ++d) {
+            days.push_back({at("2024-05-01T06:00:00Z") + std::chrono::days{d}, {}, sum});
+            sum += (d % every == 0 ? 20'000 : 0) + (leaking && d >= 20 && d < 50 ? 2'000 : 0);
+        }
+        return days;
+    };
+    const Case with(record(true, 2));
+    const auto found = never_zero_days(with.input());
+    REQUIRE(found.size() == 1);
+    CHECK(found[0].confidence == Confidence::fair);
+    // Days 20 to 49 leak; the run also takes in a neighbouring irrigated day or none.
+    CHECK_THAT(found[0].volume->in(units::us_gallon), WithinAbs(60'000, 2'001));
+    double sum = 0;
+    for (const auto& m : leak_by_month(with.input(), year{2024} / 5, year{2024} / 7)) {
+        CHECK(m.screened);
+        sum += m.volume.in(units::us_gallon);
+    }
+    CHECK_THAT(sum, WithinAbs(found[0].volume->in(units::us_gallon), 1e-6));
+    CHECK(never_zero_days(Case(record(false, 2)).input()).empty());
+    CHECK(never_zero_days(Case(record(false, 1)).input()).empty());  // irrigated every day: no telling
+}
+
 TEST_CASE("flow all through the night that is still by day", "[meter][constructed]") {
     const Case c(hourly(10, [](int d, int h) {
         return irrigation(h) + (d >= 3 && d < 7 && h < 6 ? 200 : 0);

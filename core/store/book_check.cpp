@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/book_check.h"
+
+#include "core/calendar/time_zone.h"
+#include "core/input_error.h"
+#include "core/meter/screens.h"
+#include "core/store/meter_store.h"
+#include "core/store/site_store.h"
+#include "core/store/weather_store.h"
+#include "core/units/number.h"
+
+#include <algorithm>
+#include <map>
+
+namespace evenfall::store {
+namespace {
+
+using Problems = std::vector<BookProblem>;
+
+/// Shares typed with three decimals may add up to a little more.
+constexpr double share_slack = 0.0015;
+
+void check_installation(const meter::Meter& m, const std::vector<meter::Reading>& readings,
+                        const calendar::TimeZone& zone, Problems& out) {
+    if (readings.empty()) {
+        out.push_back({Severity::gap, "meter " + m.code, "Meter " + m.code + " has no readings."});
+        return;
+    }
+    const auto first = zone.day_of(readings.front().at - readings.front().span);
+    const auto last = zone.day_of(readings.back().at);
+    if (m.installed && first < *m.installed) {
+        out.push_back({Severity::mistake, "meter " + m.code,
+                       "Meter " + m.code + " has a reading on " + calendar::format_date(first) +
+                           ", before it was installed on " + calendar::format_date(*m.installed) + "."});
+    }
+    if (m.removed && last > *m.removed) {
+        out.push_back({Severity::mistake, "meter " + m.code,
+                       "Meter " + m.code + " has a reading on " + calendar::format_date(last) +
+                           ", after it was removed on " + calendar::format_date(*m.removed) + "."});
+    }
+}
+
+void check_meter(const Book& book, const meter::Meter& m, const calendar::TimeZone& zone, Problems& out) {
+    const auto readings = all_readings(book, m.code);
+    check_installation(m, readings, zone, out);
+    const auto record = meter::meter_record(m, readings);
+    const meter::ScreenInput input{m, readings, record, zone};
+    const auto add = [&](const std::vector<meter::MeterFinding>& findings, Severity severity) {
+        for (const meter::MeterFinding& f : findings) {
+            out.push_back({severity, "meter " + m.code, f.sentence});
+        }
+    };
+    add(meter::record_problems(input), Severity::mistake);
+    add(meter::impossible_flow(input), Severity::mistake);
+    add(meter::gaps(input), Severity::gap);
+}
+
+/// A meter that is, by way of its parents, upstream of itself.
+void check_parents(const std::vector<meter::Meter>& all, Problems& out) {
+    std::map<std::string, std::string> parent;
+    for (const meter::Meter& m : all) parent[m.code] = m.parent;
+    for (const meter::Meter& m : all) {
+        std::string at = m.parent;
+        for (std::size_t steps = 0; !at.empty() && steps <= all.size(); ++steps) {
+            if (at == m.code) {
+                out.push_back({Severity::mistake, "meter " + m.code,
+                               "Meter " + m.code + " stands upstream of itself by way of its parents."});
+                break;
+            }
+            const auto next = parent.find(at);
+            at = next == parent.end() ? std::string() : next->second;
+        }
+    }
+}
+
+void check_shares(const Book& book, Problems& out) {
+    std::map<std::string, double> shares;
+    std::map<std::string, int> count;
+    for (const site::Area& a : areas(book, "")) {
+        if (a.meter.empty() || !a.share) continue;
+        shares[a.meter] += *a.share;
+        ++count[a.meter];
+    }
+    for (const auto& [code, sum] : shares) {
+        if (sum <= 1 + share_slack * count[code]) continue;
+        out.push_back({Severity::mistake, "meter " + code,
+                       "The shares of meter " + code + " add up to " + units::format_shortest(sum) +
+                           ", more than the whole."});
+    }
+}
+
+void check_weather(const Book& book, const WeatherStation& station, Problems& out) {
+    const auto days = weather_days(book, station.code, calendar::make_date(calendar::first_year, 1, 1),
+                                   calendar::make_date(calendar::last_year, 12, 31));
+    const std::string record = "weather station " + station.code;
+    for (std::size_t i = 0; i < days.size(); ++i) {
+        const auto& d = days[i];
+        if (d.tmax && d.tmin && *d.tmin > *d.tmax) {
+            out.push_back({Severity::mistake, record,
+                           "On " + calendar::format_date(d.date) + " station " + station.code +
+                               " has a lowest temperature above the highest."});
+        }
+        if (i == 0 || d.date == days[i - 1].date + std::chrono::days{1}) continue;
+        const auto missing = (d.date - days[i - 1].date).count() - 1;
+        out.push_back({Severity::gap, record,
+                       "Station " + station.code + " lacks " + std::to_string(missing) +
+                           (missing == 1 ? " day" : " days") + " after " +
+                           calendar::format_date(days[i - 1].date) + "."});
+    }
+}
+
+}  // namespace
+
+std::string_view text_of(Severity severity) {
+    switch (severity) {
+        case Severity::damage: return "damage";
+        case Severity::mistake: return "mistake";
+        case Severity::gap: return "gap";
+    }
+    return "";
+}
+
+std::vector<BookProblem> check_book(const Book& book) {
+    Problems out;
+    for (std::string& line : book.integrity_problems()) {
+        out.push_back({Severity::damage, "book", std::move(line)});
+    }
+    if (!out.empty()) return out;
+    const auto all_meters = meters(book, "");
+    check_parents(all_meters, out);
+    check_shares(book, out);
+    for (const site::Site& s : sites(book)) {
+        if (!s.weather.empty() && !find_weather_station(book, s.weather)) {
+            out.push_back({Severity::gap, "site " + s.code,
+                           "Site " + s.code + " names weather station " + s.weather +
+                               ", which has no days in the book."});
+        }
+        try {
+            const calendar::TimeZone zone(s.time_zone);
+            for (const meter::Meter& m : all_meters) {
+                if (m.site == s.code) check_meter(book, m, zone, out);
+            }
+        } catch (const InputError& e) {
+            out.push_back({Severity::mistake, "site " + s.code, e.what()});
+        }
+    }
+    for (const WeatherStation& w : weather_stations(book)) check_weather(book, w, out);
+    return out;
+}
+
+}  // namespace evenfall::store

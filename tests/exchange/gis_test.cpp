@@ -1,0 +1,231 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Workbooks and maps through the module. All CONSTRUCTED; the files are written here by GDAL.
+#include "core/exchange/gis_loader.h"
+#include "core/exchange/import.h"
+#include "core/store/meter_store.h"
+#include "core/store/outline_store.h"
+#include "core/store/site_store.h"
+#include "tests/support/scratch.h"
+
+#include <catch2/catch.hpp>
+
+#include <cpl_vsi.h>
+#include <ogrsf_frmts.h>
+
+#include <cstdlib>
+
+using namespace evenfall;
+using namespace evenfall::exchange;
+using Catch::Matchers::Contains;
+using Catch::Matchers::WithinRel;
+using tests::Scratch;
+using Path = std::filesystem::path;
+
+namespace {
+
+struct Desk {
+    Desk() : book(store::Book::create(scratch / "b.evenfall")) {
+        ::setenv("EVENFALL_MODULES", EVENFALL_BINARY_DIR "/bin", 1);
+        put(scratch.write("s.csv", "site,name,latitude,elevation_m\nS,Site,40,100\n"));
+        put(scratch.write("m.csv", "meter,site,unit\nA,S,m3\nB,S,m3\n"));
+    }
+    ImportResult put(const Path& file, const std::string& map = {}) {
+        ImportOptions o;
+        o.at = "2024-08-01T12:00:00Z";
+        if (!map.empty()) o.map = scratch.write("map.json", map);
+        const std::vector<Path> files{file};
+        const auto results = import_files(book, files, o);
+        require_accepted(results);
+        return results.front();
+    }
+    std::string refusal(const Path& file, const std::string& map = {}) {
+        try {
+            put(file, map);
+        } catch (const InputError& e) {
+            return e.what();
+        }
+        return "accepted";
+    }
+    Scratch scratch;
+    store::Book book;
+};
+
+GDALDatasetUniquePtr create(const Path& file, const char* driver) {
+    GDALAllRegister();
+    return GDALDatasetUniquePtr(GetGDALDriverManager()->GetDriverByName(driver)->Create(
+        file.c_str(), 0, 0, 0, GDT_Unknown, nullptr));
+}
+
+/// Readings as a sheet: codes as text, times as real dates, registers as numbers.
+void write_readings(const Path& file, const char* driver) {
+    const auto data = create(file, driver);
+    OGRLayer* layer = data->CreateLayer("Readings", nullptr, wkbNone, nullptr);
+    OGRFieldDefn meter("meter", OFTString);
+    OGRFieldDefn time("time", OFTDateTime);
+    OGRFieldDefn value("register", OFTReal);
+    for (OGRFieldDefn* f : {&meter, &time, &value}) layer->CreateField(f);
+    for (int i = 0; i < 50; ++i) {
+        OGRFeature f(layer->GetLayerDefn());
+        f.SetField("meter", i % 2 == 0 ? "A" : "B");
+        f.SetField("time", 2024, 7, 1 + i / 2, 6, 30, 0.0F, 0);
+        f.SetField("register", 100 + 0.1 * i);
+        REQUIRE(layer->CreateFeature(&f) == OGRERR_NONE);
+    }
+}
+
+std::string readings_as_csv() {
+    std::string text = "meter,time,register\n";
+    for (int i = 0; i < 50; ++i) {
+        text += std::string(i % 2 == 0 ? "A" : "B") + ",2024-07-" + (i / 2 < 9 ? "0" : "") +
+                std::to_string(1 + i / 2) + "T06:30," + units::format_shortest(100 + 0.1 * i) + "\n";
+    }
+    return text;
+}
+
+std::string readings_wide() {
+    std::string text = "time,A,B\n";
+    for (int d = 0; d < 25; ++d) {
+        text += std::string("2024-07-") + (d < 9 ? "0" : "") + std::to_string(d + 1) + "T06:30," +
+                units::format_shortest(100 + 0.1 * (2 * d)) + "," +
+                units::format_shortest(100 + 0.1 * (2 * d + 1)) + "\n";
+    }
+    return text;
+}
+
+constexpr const char* square = R"({"type":"Polygon","coordinates":[[[10,50],[10.01,50],[10.01,50.01],[10,50.01],[10,50]],
+    [[10.004,50.004],[10.004,50.006],[10.006,50.006],[10.006,50.004],[10.004,50.004]]]})";
+
+std::string collection(const std::string& features) {
+    return R"({"type":"FeatureCollection","features":[)" + features + "]}";
+}
+std::string feature(const std::string& properties, const std::string& geometry) {
+    return R"({"type":"Feature","properties":)" + properties + R"(,"geometry":)" + geometry + "}";
+}
+
+}  // namespace
+
+TEST_CASE("the same readings as long CSV, wide CSV, XLSX and ODS give the same book",
+          "[exchange][constructed][gis]") {
+    Desk plain;
+    CHECK(plain.put(plain.scratch.write("r.csv", readings_as_csv())).added == 50);
+    const auto same = [&](Desk& other) {
+        return store::all_readings(other.book, "A") == store::all_readings(plain.book, "A") &&
+               store::all_readings(other.book, "B") == store::all_readings(plain.book, "B");
+    };
+    Desk wide;
+    wide.put(wide.scratch.write("w.csv", readings_wide()),
+             R"({"evenfall_map": 1, "wide": {"time": "time", "meters": {"A": "A", "B": "B"}}})");
+    CHECK(same(wide));
+    for (const char* driver : {"XLSX", "ODS"}) {
+        CAPTURE(driver);
+        Desk sheet;
+        const Path file = sheet.scratch / (std::string("r.") + (driver[0] == 'X' ? "xlsx" : "ods"));
+        write_readings(file, driver);
+        const auto r = sheet.put(file);
+        CHECK(r.added == 50);
+        CHECK(same(sheet));
+        CHECK(sheet.put(file).unchanged == 50);
+    }
+}
+
+TEST_CASE("outlines become areas with their size on the ellipsoid", "[exchange][constructed][gis]") {
+    Desk desk;
+    const auto file = desk.scratch.write(
+        "a.geojson", collection(feature(R"({"area":"N","site":"S","name":"North","colour":"green"})", square)));
+    const auto r = desk.put(file);
+    CHECK(r.added == 2);  // the area and its outline
+    REQUIRE(r.notes.size() == 1);
+    CHECK_THAT(r.notes[0], Contains("colour"));
+    const auto outline = store::find_outline(desk.book, "N");
+    REQUIRE(outline);
+    // A hundredth of a degree at 50.005 north is 716.9 m along the parallel and 1112.3 m along the
+    // meridian (radii of curvature of WGS 84, by hand to four digits); the hole is 1/25 of it.
+    CHECK_THAT(outline->measured.si(), WithinRel(0.96 * 716.9 * 1112.3, 1e-3));
+    CHECK_THAT(store::find_area(desk.book, "N")->size.quantity().si(), WithinRel(outline->measured.si(), 1e-12));
+    CHECK(desk.put(file).added == 0);
+
+    SECTION("a declared size that is far off is noted") {
+        desk.put(desk.scratch.write("a.csv", "area,site,size_ac\nM,S,150\n"));
+        const auto again = desk.put(desk.scratch.write(
+            "m.geojson", collection(feature(R"({"area":"M"})", square))));
+        REQUIRE(again.notes.size() == 1);
+        CHECK_THAT(again.notes[0], Contains("given as 150 ac, its outline measures 189."));
+        CHECK(store::find_area(desk.book, "M")->size.value == 150);
+    }
+    SECTION("the same outline in other forms") {
+        const auto source = GDALDatasetUniquePtr(GDALDataset::Open(file.c_str(), GDAL_OF_VECTOR));
+        REQUIRE(source);
+        struct Form { const char* driver; const char* name; };
+        for (const Form& form : {Form{"ESRI Shapefile", "n.shp"}, Form{"GPKG", "n.gpkg"}, Form{"KML", "n.kml"}}) {
+            CAPTURE(form.driver);
+            Desk other;
+            const Path target = other.scratch / form.name;
+            {
+                const auto out = create(target, form.driver);
+                REQUIRE(out);
+                OGRLayer* layer = source->GetLayer(0);
+                layer->ResetReading();
+                REQUIRE(out->CopyLayer(layer, "areas") != nullptr);
+            }
+            other.put(target);
+            CHECK_THAT(store::find_outline(other.book, "N")->measured.si(),
+                       WithinRel(outline->measured.si(), 1e-6));
+        }
+    }
+}
+
+TEST_CASE("maps with mistakes", "[exchange][constructed][gis]") {
+    Desk desk;
+    const std::string bow_tie = R"({"type":"Polygon","coordinates":[[[0,0],[1,1],[1,0],[0,1],[0,0]]]})";
+    CHECK_THAT(desk.refusal(desk.scratch.write("bow.geojson",
+                   collection(feature(R"({"area":"N","site":"S"})", bow_tie)))),
+               Contains("crosses itself"));
+    CHECK_THAT(desk.refusal(desk.scratch.write("point.geojson",
+                   collection(feature(R"({"area":"N","site":"S"})", R"({"type":"Point","coordinates":[0,0]})")))),
+               Contains("a point or an open line"));
+    CHECK_THAT(desk.refusal(desk.scratch.write("cut.geojson", R"({"type":"FeatureCollection","features":[{"ty)")),
+               Contains("cut.geojson"));
+    CHECK_THAT(desk.refusal(desk.scratch.write("false.xlsx", "meter,time,register\n")), Contains("packed file"));
+    CHECK_THAT(desk.refusal(desk.scratch.write("vrt.geojson",
+                   "<OGRVRTDataSource><OGRVRTLayer name=\"a\"><SrcDataSource>/etc/passwd</SrcDataSource>"
+                   "</OGRVRTLayer></OGRVRTDataSource>")), Contains("in the form that its ending says"));
+    CHECK_THAT(desk.refusal("/vsicurl/http://127.0.0.1:9/a.geojson"), Contains("ordinary file"));
+    // A reference system that is a link would be fetched; the module refuses the network.
+    CHECK_THAT(desk.refusal(desk.scratch.write("link.geojson",
+                   R"({"type":"FeatureCollection","crs":{"type":"link","properties":{"href":"http://127.0.0.1:9/x","type":"proj4"}},"features":[)" +
+                   feature(R"({"area":"N","site":"S"})", square) + "]}")), !Contains("accepted"));
+    CHECK(store::areas(desk.book, "").empty());
+}
+
+TEST_CASE("a workbook that would unpack to gigabytes is refused first", "[exchange][constructed][gis]") {
+    Desk desk;
+    const Path file = desk.scratch / "bomb.xlsx";
+    const std::string inside = "/vsizip/" + file.string() + "/xl/worksheets/sheet1.xml";
+    VSILFILE* out = VSIFOpenL(inside.c_str(), "wb");
+    REQUIRE(out != nullptr);
+    const std::string zeros(std::size_t{1} << 20U, '0');
+    for (int i = 0; i < 1100; ++i) REQUIRE(VSIFWriteL(zeros.data(), 1, zeros.size(), out) == zeros.size());
+    VSIFCloseL(out);
+    REQUIRE(std::filesystem::file_size(file) < 4'000'000);
+    CHECK_THAT(desk.refusal(file), Contains("at most 1 GiB when unpacked"));
+}
+
+TEST_CASE("a plane drawing needs its unit", "[exchange][constructed][gis]") {
+    Desk desk;
+    const Path file = desk.scratch / "plan.dxf";
+    {
+        const auto out = create(file, "DXF");
+        REQUIRE(out);
+        OGRLayer* layer = out->CreateLayer("entities", nullptr, wkbUnknown, nullptr);
+        OGRFeature f(layer->GetLayerDefn());
+        OGRPolygon polygon;
+        OGRLinearRing ring;
+        for (const auto& [x, y] : {std::pair{0, 0}, {100, 0}, {100, 50}, {0, 50}, {0, 0}}) ring.addPoint(x, y);
+        polygon.addRing(&ring);
+        f.SetGeometry(&polygon);
+        REQUIRE(layer->CreateFeature(&f) == OGRERR_NONE);
+    }
+    CHECK_THAT(desk.refusal(file), Contains("a reference system"));
+    desk.put(file, R"({"evenfall_map": 1, "drawing_unit": "ft", "constants": {"area": "D", "site": "S"}})");
+    CHECK_THAT(store::find_outline(desk.book, "D")->measured.in(units::square_foot), WithinRel(5000.0, 1e-9));
+}
