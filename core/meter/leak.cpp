@@ -167,23 +167,23 @@ std::vector<DayUseSeen> daily_record(const ScreenInput& in) {
 }
 
 /// The least use within three days on either side: what runs on when nothing is irrigated.
-double floor_around(const std::vector<DayUseSeen>& days, std::size_t i) {
-    double lowest = days[i].volume;
-    for (std::size_t j = i >= 3 ? i - 3 : 0; j < days.size() && j <= i + 3; ++j) {
-        lowest = std::min(lowest, days[j].volume);
+double floor_around(const std::vector<DayUseSeen>& seen, std::size_t i) {
+    double lowest = seen[i].volume;
+    for (std::size_t j = i >= 3 ? i - 3 : 0; j < seen.size() && j <= i + 3; ++j) {
+        lowest = std::min(lowest, seen[j].volume);
     }
     return lowest;
 }
 
 /// Leaks that daily readings show.
-std::vector<DailyRun> daily_runs(const std::vector<DayUseSeen>& days) {
+std::vector<DailyRun> daily_runs(const std::vector<DayUseSeen>& seen) {
     std::vector<double> moving;
-    for (const DayUseSeen& d : days) {
+    for (const DayUseSeen& d : seen) {
         if (d.volume > 0) moving.push_back(d.volume);
     }
     const double running = percentile(moving, screen_limit("running_percentile") / 100);
     std::vector<DailyRun> runs(1);
-    for (const DayUseSeen& d : days) {
+    for (const DayUseSeen& d : seen) {
         auto& last = runs.back().days;
         const bool goes_on = !last.empty() && d.from - last.back().to <= hours{1};
         if (!last.empty() && (!goes_on || !(d.volume > 0))) runs.emplace_back();
@@ -272,11 +272,11 @@ std::vector<MonthLeak> leak_by_month(const ScreenInput& in, calendar::Month from
             m->confidence = std::max(m->confidence, run.confidence());
         }
     }
-    const auto days = daily_record(in);
-    for (const DayUseSeen& d : days) {
+    const auto seen = daily_record(in);
+    for (const DayUseSeen& d : seen) {
         if (MonthLeak* m = month_at(d.date)) m->screened = true;
     }
-    for (const DailyRun& run : daily_runs(days)) {
+    for (const DailyRun& run : daily_runs(seen)) {
         for (std::size_t i = 0; i < run.days.size(); ++i) {
             MonthLeak* m = month_at(run.days[i].date);
             if (m == nullptr) continue;

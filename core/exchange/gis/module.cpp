@@ -25,8 +25,12 @@ namespace {
 constexpr std::uint64_t largest_unpacked = std::uint64_t{1} << 30U;  // 1 GiB
 constexpr std::size_t most_features = 100'000;
 
+/// Set when a file asked for something from the network: what it says cannot be relied on then.
+thread_local bool asked_network = false;
+
 CPLHTTPResult* refuse_network(const char*, CSLConstList, GDALProgressFunc, void*,
                               CPLHTTPFetchWriteFunc, void*, void*) {
+    asked_network = true;
     auto* result = static_cast<CPLHTTPResult*>(CPLCalloc(1, sizeof(CPLHTTPResult)));
     result->nStatus = 1;
     result->pszErrBuf = CPLStrdup("the network is not used");
@@ -101,6 +105,7 @@ GDALDatasetUniquePtr open(const std::string& name) {
     const std::array<const char*, 2> allowed{form.driver, nullptr};
     const bool zipped_shapes = std::string_view(form.ending) == ".zip";
     CPLErrorReset();
+    asked_network = false;
     GDALDatasetUniquePtr data(GDALDataset::Open((zipped_shapes ? "/vsizip/" + full : full).c_str(),
                                                 GDAL_OF_VECTOR | GDAL_OF_READONLY, allowed.data(),
                                                 nullptr, nullptr));
@@ -109,6 +114,7 @@ GDALDatasetUniquePtr open(const std::string& name) {
 }
 
 void require_complete() {
+    if (asked_network) throw Failure("a file that needs nothing from the network");
     if (CPLGetLastErrorType() < CE_Failure) return;
     throw Failure(std::string("a file that can be read to its end; reading broke off with: ") +
                   CPLGetLastErrorMsg());
