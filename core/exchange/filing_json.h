@@ -24,4 +24,19 @@ std::string write_filing_json(const review::Filing& filing);
 ///   are unknown, missing, of the wrong kind or out of range, codes that point at nothing
 review::Filing read_filing_json(std::string_view text, const std::string& file);
 
+/// What a book does not hold and a filing needs, typed by the sender: who they are and what they
+/// ask for. A JSON object with any of `applicant`, `auditor`, `request`, `claims` as in a filing,
+/// and `sector` and `meter_type` for areas and meters.
+struct FilingWords {
+    review::Person applicant;
+    review::Auditor auditor;
+    review::Request request;
+    std::vector<review::Claim> claims;
+    std::string sector;
+    std::string meter_type;
+};
+
+/// @throws InputError with every problem found, each with its JSON path
+FilingWords read_filing_words(std::string_view text, const std::string& file);
+
 }  // namespace evenfall::exchange

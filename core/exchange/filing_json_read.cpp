@@ -210,21 +210,40 @@ FiledMeter read_meter(const JsonObject& o, const std::string& site) {
     return filed;
 }
 
-void read_weather_units(const JsonObject& o, WeatherUnits& units) {
+void read_weather_units(const JsonObject& o, weather::SheetUnits& units) {
     o.only({"temperature", "radiation", "wind", "rain", "reference_et"});
-    units.temperature = o.text("temperature");
-    units.radiation = o.text("radiation");
-    units.wind = o.text("wind");
-    units.rain = o.text("rain");
-    units.reference_et = o.text("reference_et");
-    // A day with every value shows whether each unit is known.
-    TypedWeatherDay probe;
-    probe.tmax = probe.solar = probe.wind = probe.rain = probe.reference_et = 1.0;
+    units.temperature = o.text_or_empty("temperature", 20);
+    units.radiation = o.text_or_empty("radiation", 20);
+    units.wind = o.text_or_empty("wind", 20);
+    units.rain = o.text_or_empty("rain", 20);
+    units.reference_et = o.text_or_empty("reference_et", 20);
+    // A day with a value under each unit that is named shows whether it is known.
+    weather::SheetRow probe;
+    const auto where_named = [](const std::string& unit) {
+        return unit.empty() ? std::optional<double>() : std::optional(1.0);
+    };
+    probe.tmax = where_named(units.temperature);
+    probe.solar = where_named(units.radiation);
+    probe.wind = where_named(units.wind);
+    probe.rain = where_named(units.rain);
+    probe.reference_et = where_named(units.reference_et);
     try {
-        in_si(probe, units);
+        weather::converted(probe, units);
     } catch (const InputError& e) {
         o.problem("units", e.issues().front().found, e.issues().front().expected);
     }
+}
+
+/// A value whose unit is not named means nothing.
+void check_units_named(const JsonObject& o, const weather::SheetRow& day, const weather::SheetUnits& units) {
+    const auto need = [&](bool value, const std::string& unit, const char* member) {
+        if (value && unit.empty()) o.problem(member, "a value", "its unit under weather.units");
+    };
+    need(day.tmax || day.tmin || day.tmean || day.tdew, units.temperature, "tmax");
+    need(day.solar.has_value(), units.radiation, "solar");
+    need(day.wind.has_value(), units.wind, "wind");
+    need(day.rain.has_value(), units.rain, "rain");
+    need(day.reference_et.has_value(), units.reference_et, "reference_et");
 }
 
 FiledWeather read_weather(const JsonObject& o) {
@@ -238,9 +257,10 @@ FiledWeather read_weather(const JsonObject& o) {
     o.each("days", most_days, [&](const JsonObject& d) {
         d.only({"date", "ea_kpa", "reference_et", "rain", "rhmax", "rhmean", "rhmin", "solar", "sunshine_h",
                 "tdew", "tmax", "tmean", "tmin", "wind"});
-        TypedWeatherDay day;
+        weather::SheetRow day;
         day.date = d.date("date");
         for (const WeatherMember& m : weather_members) day.*m.member = d.maybe_number(m.name, m.low, m.high);
+        check_units_named(d, day, w.units);
         if (!w.days.empty() && day.date <= w.days.back().date) {
             d.problem("date", calendar::format_date(day.date), "days in order, each once");
         }
@@ -281,17 +301,27 @@ Request read_request(const JsonObject& o) {
     r.program = o.text_or_empty("program");
     r.change = o.maybe_date("change");
     r.note = o.text_or_empty("note", 10000);
-    o.each("devices", most_records, [&](const JsonObject& d) {
+    if (o.has("devices")) o.each("devices", most_records, [&](const JsonObject& d) {
         d.only({"kind", "count"});
         r.devices.push_back({d.text("kind"), d.number("count", 0, 1e6)});
     });
-    o.each("invoices", most_records, [&](const JsonObject& i) {
+    if (o.has("invoices")) o.each("invoices", most_records, [&](const JsonObject& i) {
         i.only({"number", "vendor", "date", "amount", "currency", "attachment"});
         r.invoices.push_back({i.text("number"), i.text_or_empty("vendor"), i.maybe_date("date"),
                               i.number("amount", 0, 1e9), i.text("currency", 3),
                               i.text_or_empty("attachment")});
     });
     return r;
+}
+
+Person read_person(const JsonObject& o) {
+    o.only({"name", "organisation", "contact"});
+    return {o.text_or_empty("name"), o.text_or_empty("organisation"), o.text_or_empty("contact")};
+}
+
+Auditor read_auditor(const JsonObject& o) {
+    o.only({"name", "certification", "expires"});
+    return {o.text_or_empty("name"), o.text_or_empty("certification"), o.maybe_date("expires")};
 }
 
 Attachment read_attachment(const JsonObject& o) {
@@ -365,14 +395,8 @@ Filing read_filing_json(std::string_view text, const std::string& file) {
     f.code = o.text("code", 100);
     f.written = o.instant("written");
     f.software = o.text("software");
-    const JsonObject applicant = o.object("applicant");
-    applicant.only({"name", "organisation", "contact"});
-    f.applicant = {applicant.text_or_empty("name"), applicant.text_or_empty("organisation"),
-                   applicant.text_or_empty("contact")};
-    const JsonObject auditor = o.object("auditor");
-    auditor.only({"name", "certification", "expires"});
-    f.auditor = {auditor.text_or_empty("name"), auditor.text_or_empty("certification"),
-                 auditor.maybe_date("expires")};
+    f.applicant = read_person(o.object("applicant"));
+    f.auditor = read_auditor(o.object("auditor"));
     f.signing_key = o.text_or_empty("signing_key", 64);
     f.site = read_site(o.object("site"));
     o.each("areas", most_records, [&](const JsonObject& a) { f.areas.push_back(read_area(a, f.site.code)); });
@@ -389,6 +413,24 @@ Filing read_filing_json(std::string_view text, const std::string& file) {
     check_references(f, problems);
     problems.finish();
     return f;
+}
+
+FilingWords read_filing_words(std::string_view text, const std::string& file) {
+    const Json json = parse_json(text, file, deepest);
+    Problems problems(file);
+    const JsonObject o(json, "", problems);
+    o.only({"applicant", "auditor", "request", "claims", "sector", "meter_type"});
+    FilingWords words;
+    if (const auto applicant = o.maybe_object("applicant")) words.applicant = read_person(*applicant);
+    if (const auto auditor = o.maybe_object("auditor")) words.auditor = read_auditor(*auditor);
+    if (const auto request = o.maybe_object("request")) words.request = read_request(*request);
+    if (o.has("claims")) {
+        o.each("claims", most_records, [&](const JsonObject& c) { words.claims.push_back(read_claim(c)); });
+    }
+    words.sector = o.text_or_empty("sector");
+    words.meter_type = o.text_or_empty("meter_type");
+    problems.finish();
+    return words;
 }
 
 }  // namespace evenfall::exchange

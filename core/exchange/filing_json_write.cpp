@@ -142,7 +142,7 @@ Json meter_json(const FiledMeter& filed) {
              })}};
 }
 
-Json weather_day_json(const TypedWeatherDay& day) {
+Json weather_day_json(const weather::SheetRow& day) {
     Json json{{"date", calendar::format_date(day.date)}};
     for (const WeatherMember& m : weather_members) {
         if (const auto& value = day.*m.member) json[m.name] = *value;
@@ -157,11 +157,11 @@ Json weather_json(const FiledWeather& w) {
             {"elevation", measure_or_null(w.elevation)},
             {"wind_height", measure_or_null(w.wind_height)},
             {"units",
-             {{"temperature", w.units.temperature},
-              {"radiation", w.units.radiation},
-              {"wind", w.units.wind},
-              {"rain", w.units.rain},
-              {"reference_et", w.units.reference_et}}},
+             {{"temperature", text_or_null(w.units.temperature)},
+              {"radiation", text_or_null(w.units.radiation)},
+              {"wind", text_or_null(w.units.wind)},
+              {"rain", text_or_null(w.units.rain)},
+              {"reference_et", text_or_null(w.units.reference_et)}}},
             {"days", array_of(w.days, weather_day_json)}};
 }
 

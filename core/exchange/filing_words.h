@@ -49,23 +49,23 @@ constexpr std::string_view word_of(const Words<E, N>& words, E value) {
 /// The weather columns of a filing and where they stand in the record.
 struct WeatherMember {
     const char* name;
-    std::optional<double> review::TypedWeatherDay::* member;
+    std::optional<double> weather::SheetRow::* member;
     double low;
     double high;
 };
 inline constexpr std::array weather_members{
-    WeatherMember{"ea_kpa", &review::TypedWeatherDay::ea_kpa, 0, 20},
-    WeatherMember{"reference_et", &review::TypedWeatherDay::reference_et, 0, 100},
-    WeatherMember{"rain", &review::TypedWeatherDay::rain, 0, 3000},
-    WeatherMember{"rhmax", &review::TypedWeatherDay::rhmax, 0, 110},
-    WeatherMember{"rhmean", &review::TypedWeatherDay::rhmean, 0, 110},
-    WeatherMember{"rhmin", &review::TypedWeatherDay::rhmin, 0, 110},
-    WeatherMember{"solar", &review::TypedWeatherDay::solar, 0, 2000},
-    WeatherMember{"sunshine_h", &review::TypedWeatherDay::sunshine_h, 0, 24},
-    WeatherMember{"tdew", &review::TypedWeatherDay::tdew, -150, 150},
-    WeatherMember{"tmax", &review::TypedWeatherDay::tmax, -150, 150},
-    WeatherMember{"tmean", &review::TypedWeatherDay::tmean, -150, 150},
-    WeatherMember{"tmin", &review::TypedWeatherDay::tmin, -150, 150},
-    WeatherMember{"wind", &review::TypedWeatherDay::wind, 0, 20000}};
+    WeatherMember{"ea_kpa", &weather::SheetRow::ea_kpa, 0, 20},
+    WeatherMember{"reference_et", &weather::SheetRow::reference_et, 0, 100},
+    WeatherMember{"rain", &weather::SheetRow::rain, 0, 3000},
+    WeatherMember{"rhmax", &weather::SheetRow::rhmax, 0, 110},
+    WeatherMember{"rhmean", &weather::SheetRow::rhmean, 0, 110},
+    WeatherMember{"rhmin", &weather::SheetRow::rhmin, 0, 110},
+    WeatherMember{"solar", &weather::SheetRow::solar, 0, 2000},
+    WeatherMember{"sunshine_h", &weather::SheetRow::sunshine_h, 0, 24},
+    WeatherMember{"tdew", &weather::SheetRow::tdew, -150, 150},
+    WeatherMember{"tmax", &weather::SheetRow::tmax, -150, 150},
+    WeatherMember{"tmean", &weather::SheetRow::tmean, -150, 150},
+    WeatherMember{"tmin", &weather::SheetRow::tmin, -150, 150},
+    WeatherMember{"wind", &weather::SheetRow::wind, 0, 20000}};
 
 }  // namespace evenfall::exchange

@@ -9,40 +9,6 @@
 namespace evenfall::review {
 namespace {
 
-units::Temperature temperature(double value, const std::string& unit) {
-    if (unit == "c") return units::Temperature::celsius(value);
-    if (unit == "f") return units::Temperature::fahrenheit(value);
-    throw InputError(unit, "the temperature unit c or f");
-}
-
-units::Depth depth(double value, const std::string& unit) {
-    if (unit == "mm") return value * units::millimetre;
-    if (unit == "in") return value * units::inch;
-    throw InputError(unit, "the depth unit mm or in");
-}
-
-units::Speed speed(double value, const std::string& unit) {
-    if (unit == "m_s") return value * units::metre_per_second;
-    if (unit == "mph") return value * units::mile_per_hour;
-    if (unit == "km_d") return value * units::kilometre_per_day;
-    throw InputError(unit, "the wind unit m_s, mph or km_d");
-}
-
-units::Insolation radiation(double value, const std::string& unit) {
-    if (unit == "mj_m2") return value * units::megajoule_per_m2;
-    if (unit == "langley") return value * units::langley;
-    // A mean power over the day: 1 W/m2 for 86,400 s.
-    if (unit == "w_m2") return value * units::Insolation::from_si(86400.0);
-    throw InputError(unit, "the radiation unit mj_m2, w_m2 or langley");
-}
-
-template <class Convert>
-auto maybe(const std::optional<double>& value, const std::string& unit, Convert convert)
-    -> std::optional<decltype(convert(0.0, unit))> {
-    if (!value) return std::nullopt;
-    return convert(*value, unit);
-}
-
 /// Adds records of one kind, each code once.
 template <class Record, class Code, class Same>
 void merge(std::vector<Record>& into, const std::vector<Record>& more, const char* kind, Code code,
@@ -100,12 +66,12 @@ void merge_weather(FiledWeather& into, const FiledWeather& more) {
         into = more;
         return;
     }
-    if (into.station != more.station || into.units != more.units) {
+    if (into.station != more.station || !(into.units == more.units)) {
         throw InputError("weather of two stations or in two sets of units", "one weather record");
     }
     into.days.insert(into.days.end(), more.days.begin(), more.days.end());
     std::stable_sort(into.days.begin(), into.days.end(),
-                     [](const TypedWeatherDay& a, const TypedWeatherDay& b) { return a.date < b.date; });
+                     [](const weather::SheetRow& a, const weather::SheetRow& b) { return a.date < b.date; });
     into.days.erase(std::unique(into.days.begin(), into.days.end()), into.days.end());
     for (std::size_t i = 1; i < into.days.size(); ++i) {
         if (into.days[i].date == into.days[i - 1].date) {
@@ -121,25 +87,6 @@ void append(std::vector<T>& into, const std::vector<T>& more) {
 }
 
 }  // namespace
-
-weather::WeatherDay in_si(const TypedWeatherDay& day, const WeatherUnits& units) {
-    weather::WeatherDay si;
-    si.date = day.date;
-    si.tmax = maybe(day.tmax, units.temperature, temperature);
-    si.tmin = maybe(day.tmin, units.temperature, temperature);
-    si.tmean = maybe(day.tmean, units.temperature, temperature);
-    si.tdew = maybe(day.tdew, units.temperature, temperature);
-    si.rhmax_percent = day.rhmax;
-    si.rhmin_percent = day.rhmin;
-    si.rhmean_percent = day.rhmean;
-    if (day.ea_kpa) si.vapour_pressure = *day.ea_kpa * units::kilopascal;
-    si.solar = maybe(day.solar, units.radiation, radiation);
-    if (day.sunshine_h) si.sunshine = *day.sunshine_h * units::hour;
-    si.wind = maybe(day.wind, units.wind, speed);
-    si.rain = maybe(day.rain, units.rain, depth);
-    si.reference_et = maybe(day.reference_et, units.reference_et, depth);
-    return si;
-}
 
 Filing together(const std::vector<Filing>& filings) {
     if (filings.empty()) throw InputError("no filing", "at least one");

@@ -6,7 +6,7 @@
 #include "core/calendar/date.h"
 #include "core/meter/meter.h"
 #include "core/site/site.h"
-#include "core/weather/weather_day.h"
+#include "core/weather/weather_sheet.h"
 
 #include <cstdint>
 #include <optional>
@@ -53,36 +53,15 @@ struct FiledMeter {
     std::vector<meter::Reading> readings;    ///< sorted by time
 };
 
-/// A weather record with the units it was typed in.
-struct WeatherUnits {
-    std::string temperature = "c";           ///< c, f
-    std::string radiation = "mj_m2";         ///< mj_m2, w_m2, langley
-    std::string wind = "m_s";                ///< m_s, mph, km_d
-    std::string rain = "mm";                 ///< mm, in
-    std::string reference_et = "mm";         ///< mm, in
-    bool operator==(const WeatherUnits&) const = default;
-};
-
-struct TypedWeatherDay {
-    calendar::Date date;
-    std::optional<double> tmax, tmin, tmean, tdew;
-    std::optional<double> rhmax, rhmin, rhmean;   ///< per cent
-    std::optional<double> ea_kpa;
-    std::optional<double> solar, sunshine_h, wind, rain, reference_et;
-    bool operator==(const TypedWeatherDay&) const = default;
-};
-
+/// Weather as typed, see core/weather/weather_sheet.h.
 struct FiledWeather {
     std::string station;                     ///< code; empty when the filing has no weather
     std::optional<double> latitude;
     std::optional<units::Typed<units::Length>> elevation;
     std::optional<units::Typed<units::Length>> wind_height;
-    WeatherUnits units;
-    std::vector<TypedWeatherDay> days;       ///< sorted by date
+    weather::SheetUnits units;
+    std::vector<weather::SheetRow> days;     ///< sorted by date
 };
-
-/// The same day in SI. @throws InputError for a unit that is not known
-weather::WeatherDay in_si(const TypedWeatherDay& day, const WeatherUnits& units);
 
 /// A figure that the sender stands for, as typed: "0.72" and "0.720" differ in what they promise.
 struct Claim {

@@ -38,6 +38,8 @@ review::Filing small_filing() {
     filing.weather = {};
     filing.meters.clear();
     filing.areas[0].area.meter.clear();
+    filing.request.invoices[0].attachment.clear();
+    filing.attachments.clear();
     return filing;
 }
 

@@ -7,6 +7,7 @@
 #include "core/units/number.h"
 #include "tests/review/simulated_site.h"
 
+#include <algorithm>
 #include <cmath>
 #include <string>
 
@@ -62,7 +63,7 @@ inline void add_record(review::Filing& filing, const SampleChoices& choices) {
     w.station = "WX-1";
     w.latitude = 38.5;
     w.elevation = units::parse_measure<units::Length>("120ft");
-    w.units = choices.metric ? review::WeatherUnits{} : review::WeatherUnits{"f", "langley", "mph", "in", "in"};
+    w.units = choices.metric ? weather::SheetUnits{"c", "mj_m2", "m_s", "mm", "mm"} : weather::SheetUnits{"f", "langley", "mph", "in", "in"};
     const double mm = choices.metric ? 1.0 : 25.4;
     review::FiledMeter m;
     m.meter.code = "MAIN";
@@ -84,18 +85,19 @@ inline void add_record(review::Filing& filing, const SampleChoices& choices) {
         double et_month = 0.0;
         double rain_month = 0.0;
         for (calendar::Date day = calendar::first_day(month); day <= calendar::last_day(month); day += std::chrono::days(1)) {
-            review::TypedWeatherDay d;
+            weather::SheetRow d;
             d.date = day;
             const double et = std::round(100.0 * std::max(0.2, level * (1.0 + 0.2 * draw.normal())) / mm) / 100.0;
             const double rain = draw.uniform() < 0.12 * (1.2 - season) ? std::round(100.0 * 18.0 * draw.uniform() / mm) / 100.0 : 0.0;
             d.reference_et = et;
-            d.rain = rain;
+            const bool tested = day == *calendar::parse_date("2023-08-10") || day == *calendar::parse_date("2024-07-18");
+            d.rain = tested ? 0.0 : rain;
             d.tmax = choices.metric ? 25.0 : 77.0;
             d.tmin = choices.metric ? 12.0 : 54.0;
             d.wind = choices.metric ? 2.0 : 4.5;
             w.days.push_back(d);
             et_month += et * mm;
-            rain_month += rain * mm;
+            rain_month += *d.rain * mm;
         }
         const double need_mm = std::max(0.0, 0.8 * et_month - 0.6 * rain_month);
         double use_mm = 12.0 + 1.25 * need_mm * (1.0 + 0.05 * draw.normal());
@@ -150,7 +152,8 @@ inline review::Filing sample_filing(const SampleChoices& choices = {}) {
     f.request.devices = {{"nozzle", 120}};
     std::string number = "INV-";
     number += std::to_string(choices.seed);
-    f.request.invoices = {{number, "Bright Basin Supply", calendar::parse_date("2023-12-20"), 4200.0, "USD", ""}};
+    f.request.invoices = {{number, "Bright Basin Supply", calendar::parse_date("2023-12-20"), 4200.0, "USD", "attachments/invoice.pdf"}};
+    f.attachments = {{"attachments/invoice.pdf", "invoice", std::string(64, '0'), 10, ""}};
     return f;
 }
 
