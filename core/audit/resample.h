@@ -18,9 +18,10 @@
 /// the answer is the same for any number of threads, on any machine and for any order of the sheet.
 ///
 /// What the intervals mean: cans placed at random over the same ground on the same day. They say
-/// nothing of wind on other days or of other zones. Cans in neat rows represent the ground better
-/// than random ones, so there the intervals are wide rather than narrow.
-/// tests/published/coverage.csv shows how often they hold.
+/// nothing of wind on other days or of other zones. Cans in neat rows mostly represent the ground
+/// better than random ones, so there the intervals are wide rather than narrow; but rows in step
+/// with the heads catch at the same few places over and over, and no interval can tell (in the
+/// table: field "cones", placement "grid"). tests/published/coverage.csv shows how often they hold.
 ///
 /// Tests: tests/audit/resample_test.cpp, tests/published/bootstrap_test.cpp
 namespace evenfall::audit {
@@ -60,7 +61,7 @@ std::optional<ResampledFigures> resample_blocks(const Sample& sample, QuarterRul
                                                 const Resampling& how,
                                                 std::optional<units::Length> side);
 
-/// Plain BCa intervals from few cans are too short: at 90 %, 24 cans hold the true DU_LQ in 82 to
+/// Plain BCa intervals from few cans are too short: at 90 %, 24 cans hold the true DU_LQ in 83 to
 /// 87 of 100 simulated tests. Multiplying the normal quantiles of the tails by 1 + c / (number of
 /// cans) mends that; c per figure is fitted to simulations and kept in
 /// schemas/reference/interval_widening.csv, the check on fresh simulations is in

@@ -2,6 +2,7 @@
 #include "core/store/catch_test_store.h"
 
 #include "core/store/database.h"
+#include "core/store/field_note_store.h"
 
 namespace evenfall::store {
 namespace {
@@ -72,6 +73,7 @@ CatchTest test_in(SQLite::Database& db, SQLite::Statement& row) {
     t.edge_offset = typed_in<units::Length>(row, 21);
     read_cans(db, id, t);
     read_stations(db, id, t);
+    read_field_notes(db, id, t);
     return t;
 }
 
@@ -179,6 +181,7 @@ void add_catch_test(Book& book, const CatchTest& test, std::optional<std::int64_
             run.exec();
         }
         insert_cans(db, id, test);
+        add_field_notes(db, id, test);
     });
 }
 
