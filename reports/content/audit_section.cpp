@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "reports/content/audit_section.h"
 
+#include "reports/content/field.h"
+
 #include "core/audit/low_share.h"
 #include "core/reference/table.h"
 #include "core/units/number.h"
@@ -385,9 +387,17 @@ class SectionMaker {
         m.y_axis = {"y", ground};
         m.value_axis = {"Depth", shown_.depth_format().unit};
         m.decimals = shown_.us() ? 2 : 1;
+        std::vector<FieldPoint> points;
+        for (const auto& c : test_.catches) {
+            const auto depth = c.excluded.empty() ? depth_of(c) : std::nullopt;
+            if (c.x && c.y && depth) points.push_back({*c.x, *c.y, *depth});
+        }
+        m.field = field_between(points, 1600);
+        if (m.field) m.contours = contours_of(*m.field, round_levels(*m.field, 5));
         return {named("can_map"), "Map of the catches of test " + test_.code,
                 "The depth caught at each can; sand is dry, blue is wet, crossed squares were left "
-                "out.",
+                "out. The colours and lines between the cans are interpolated (inverse distance) "
+                "for the eye alone.",
                 m};
     }
 

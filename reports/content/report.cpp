@@ -33,6 +33,15 @@ const Table* Report::find_table(std::string_view key) const {
     return nullptr;
 }
 
+std::string worth(const Fix& fix) {
+    if (fix.water.empty() && fix.money.empty()) return "What it is worth is not known";
+    std::string out = "Worth";
+    if (!fix.water.empty()) out += " " + printed(fix.water, {}, true) + " of water";
+    if (!fix.water.empty() && !fix.money.empty()) out += ",";
+    if (!fix.money.empty()) out += " " + printed(fix.money, {}, true);
+    return out;
+}
+
 Table fixes_table(const Answer& answer) {
     Table table{"fixes",
                 "What to fix first",

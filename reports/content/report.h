@@ -93,6 +93,9 @@ struct Report {
     std::vector<const Table*> tables() const;
 };
 
+/// "Worth 56,215 gal of water, 272.64 USD", or that it is not known.
+std::string worth(const Fix& fix);
+
 /// What to fix first and how figures came about, as tables for writers that want them so.
 /// Keys: fixes (rank, what, why, water, money); notes (subject, method, convention, source, basis).
 Table fixes_table(const Answer& answer);

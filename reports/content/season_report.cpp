@@ -152,6 +152,7 @@ Chart areas_chart(const Shown& shown) {
                 {"Could be saved", {"areas", "avoidable"}, Draw::bar, Tone::uneven_avoidable, {}, {}}};
     c.x = {"Area", ""};
     c.y = {"Water", shown.volume_format().unit};
+    c.horizontal = true;
     return {"areas_over", "Areas over budget and what could be saved",
             "Long bars are where to look first.", c};
 }
@@ -176,9 +177,34 @@ void gaps(const SeasonResult& s, Report& report) {
     }
 }
 
+std::string capital(std::string text) {
+    if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') {
+        text.front() = static_cast<char>(text.front() - 32);
+    }
+    return text;
+}
+
+/// "monthly table fao56_cool, July" without the month.
+std::string without_month(const std::string& method) {
+    static const char* const names[] = {"January", "February", "March",     "April",   "May",
+                                        "June",    "July",     "August",    "September", "October",
+                                        "November", "December"};
+    for (const char* name : names) {
+        const std::string tail = std::string(", ") + name;
+        if (method.ends_with(tail)) {
+            return method.substr(0, method.size() - tail.size()) + ", by the month";
+        }
+    }
+    return method;
+}
+
 void notes(const SeasonResult& s, const std::optional<WaterPrice>& price, Report& report) {
     for (const budget::Note& n : s.notes) {
-        report.notes.push_back({n.topic, n.method, "", n.source, n.assumed});
+        Note note{capital(n.topic), without_month(n.method), "", n.source, n.assumed};
+        // One line for the twelve months of a set of coefficients.
+        if (std::find(report.notes.begin(), report.notes.end(), note) == report.notes.end()) {
+            report.notes.push_back(std::move(note));
+        }
     }
     report.notes.push_back({"Budget", "program \"" + s.program.title + "\": " + s.program.formula(),
                             "by the month; months are never netted", s.program.source, false});
@@ -282,11 +308,7 @@ Report season_report(const SeasonResult& s, const std::optional<WaterPrice>& pri
     if (!s.findings.empty()) {
         Section findings{"findings", "What to look at", {}};
         for (const auto& f : s.findings) {
-            std::string record = f.record;
-            if (!record.empty() && record.front() >= 'a' && record.front() <= 'z') {
-                record.front() = static_cast<char>(record.front() - 32);
-            }
-            findings.blocks.emplace_back(Paragraph{record + ": " + f.sentence});
+            findings.blocks.emplace_back(Paragraph{capital(f.record) + ": " + f.sentence});
         }
         report.sections.push_back(std::move(findings));
     }

@@ -10,6 +10,8 @@
 #include <QBarSet>
 #include <QCategoryAxis>
 #include <QChart>
+#include <QCoreApplication>
+#include <QGraphicsLayout>
 #include <QGraphicsScene>
 #include <QHorizontalBarSeries>
 #include <QHorizontalStackedBarSeries>
@@ -302,6 +304,11 @@ void draw_chart(QPainter& painter, const QRectF& target, double scale, const Cha
     scene.addItem(drawn.get());
     drawn->resize(size);
     scene.setSceneRect({QPointF(0, 0), size});
+    // Legend and axes settle on posted events; there is no event loop here to deliver them.
+    QCoreApplication::sendPostedEvents();
+    drawn->layout()->activate();
+    QCoreApplication::sendPostedEvents();
+    painter.setBrush(Qt::NoBrush);  // solid lines are filled with what the painter last used
     scene.render(&painter, target, {QPointF(0, 0), size});
     scene.removeItem(drawn.get());
 }

@@ -170,8 +170,7 @@ void PageFlow::answer(const Answer& answer) {
 }
 
 void PageFlow::fix(const Fix& fix, int rank) {
-    const QString worth = text_of("Worth " + printed(fix.water, {}, true) + " of water and " +
-                                  printed(fix.money, {}, true) + " of money");
+    const QString worth = text_of(worth(fix));
     need(pt(60.0));
     const double top = y_;
     const int page = page_;
@@ -198,9 +197,23 @@ void PageFlow::section(const Section& section, const Report& report) {
     y_ += pt(6.0);
 }
 
+double PageFlow::chart_height(const Chart& chart, const Table* source) {
+    const auto* series = std::get_if<SeriesChart>(&chart.content);
+    if (series == nullptr) return 340.0;
+    if (!series->horizontal || source == nullptr) return 250.0;
+    const double bars = static_cast<double>(source->values(series->categories.column).size());
+    return std::clamp(70.0 + bars * (10.0 + 8.0 * static_cast<double>(series->series.size())), 110.0,
+                      640.0);
+}
+
 void PageFlow::chart(const Chart& chart, const Report& report) {
-    const bool map = std::holds_alternative<MapChart>(chart.content);
-    const double height = pt(map ? 340.0 : 250.0);
+    const Table* source = nullptr;
+    if (const auto* s = std::get_if<SeriesChart>(&chart.content)) {
+        source = report.find_table(s->categories.table);
+    } else {
+        source = report.find_table(std::get<MapChart>(chart.content).value.table);
+    }
+    const double height = pt(chart_height(chart, source));
     const QFont title_font = house_font(10.0, true), sentence_font = house_font(8.5);
     const double words = text_height(text_of(chart.title), title_font, width()) +
                          text_height(text_of(chart.sentence), sentence_font, width()) + pt(6.0);
@@ -208,12 +221,6 @@ void PageFlow::chart(const Chart& chart, const Report& report) {
     bookmark(chart.title, 1);
     text(text_of(chart.title), title_font, ink_text, left(), width(), pt(2.0));
     text(text_of(chart.sentence), sentence_font, ink_faint, left(), width(), pt(4.0));
-    const Table* source = nullptr;
-    if (const auto* s = std::get_if<SeriesChart>(&chart.content)) {
-        source = report.find_table(s->categories.table);
-    } else {
-        source = report.find_table(std::get<MapChart>(chart.content).value.table);
-    }
     const QRectF target(left(), y_, width(), height);
     if (source == nullptr || source->rows.empty()) {
         text(QStringLiteral("There are no data to draw."), house_font(9.5), ink_text, left(), width(),

@@ -71,6 +71,8 @@ class PageFlow {
     void fix(const Fix& fix, int rank);
     void section(const Section& section, const Report& report);
     void chart(const Chart& chart, const Report& report);
+    /// Points; bars from left to right need room for each category.
+    static double chart_height(const Chart& chart, const Table* source);
     void notes(const Report& report);
     void signatures(const std::vector<Signature>& signatures);
 

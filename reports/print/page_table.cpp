@@ -55,8 +55,13 @@ PageFlow::TableShape PageFlow::shape_of(const Table& table) const {
         }
         return std::accumulate(shape.widths.begin(), shape.widths.end(), 0.0);
     };
-    double total = measure(8.5);
-    if (total > width()) total = measure(7.5);
+    // Small print beats a table in two pieces, down to what can still be read on paper.
+    double total = 0.0;
+    for (const double size : {8.5, 7.5, 6.8, 6.2}) {
+        total = measure(size);
+        if (total <= width()) break;
+    }
+    if (total > 1.5 * width()) total = measure(7.0);
     // Running text gives way first.
     std::size_t texts = 0;
     for (const Column& column : table.columns) texts += column.is_text ? 1U : 0U;

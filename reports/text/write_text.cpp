@@ -112,9 +112,7 @@ class TextWriter {
             for (const Fix& fix : a.fixes) {
                 paragraph(std::to_string(rank++) + ". " + fix.what, "", "   ");
                 paragraph(fix.why, "   ", "   ");
-                paragraph("Worth: " + printed(fix.water, {}, true) + " of water, " +
-                              printed(fix.money, {}, true) + " of money.",
-                          "   ", "   ");
+                paragraph(worth(fix) + ".", "   ", "   ");
             }
             blank();
         }

@@ -10,10 +10,13 @@
 #include "core/calendar/date.h"
 
 #include <algorithm>
+#include <clocale>
 #include <filesystem>
 #include <memory>
 #include <set>
 #include <stdexcept>
+
+#include <locale.h>
 
 namespace evenfall::reports {
 namespace {
@@ -43,6 +46,26 @@ class Widths {
 
   private:
     std::vector<std::size_t> widths_;
+};
+
+/// libxlsxwriter prints numbers in the locale of the thread; under one with a decimal comma the
+/// workbook would not open. Here the thread has a point for as long as the workbook is written.
+class PlainNumbers {
+  public:
+    PlainNumbers() : plain_(newlocale(LC_NUMERIC_MASK, "C", duplocale(uselocale(nullptr)))) {
+        if (plain_ != nullptr) before_ = uselocale(plain_);
+    }
+    ~PlainNumbers() {
+        if (plain_ == nullptr) return;
+        uselocale(before_);
+        freelocale(plain_);
+    }
+    PlainNumbers(const PlainNumbers&) = delete;
+    PlainNumbers& operator=(const PlainNumbers&) = delete;
+
+  private:
+    locale_t plain_;
+    locale_t before_{};
 };
 
 class BookWriter {
@@ -382,6 +405,7 @@ class BookWriter {
 
 void write_xlsx(const Report& report, const std::string& path) {
     check(report);
+    const PlainNumbers numbers;
     const std::string part = path + ".part";
     try {
         BookWriter(report, part).write();

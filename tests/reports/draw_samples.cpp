@@ -13,9 +13,9 @@ int main(int argc, char** argv) {
     try {
         for (const bool us : {true, false}) {
             const auto units = us ? reports::UnitsShown::us : reports::UnitsShown::metric;
-            for (const bool season : {true, false}) {
-                const auto report =
-                    season ? reports::samples::season(units) : reports::samples::audit(units);
+            for (const auto& report :
+                 {reports::samples::season(units), reports::samples::audit(units),
+                  reports::samples::portfolio(units, 40), reports::samples::plan(units)}) {
                 workflow::ReportOrder order;
                 order.formats.assign(argv + 3, argv + argc);
                 order.directory = argv[1];

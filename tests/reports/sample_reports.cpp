@@ -2,9 +2,12 @@
 #include "tests/reports/sample_reports.h"
 
 #include "reports/content/audit_report.h"
+#include "reports/content/plan_report.h"
+#include "reports/content/portfolio_report.h"
 #include "reports/content/season_report.h"
 
 #include "core/budget/program.h"
+#include "core/plan/overlap.h"
 
 #include <cmath>
 
@@ -142,8 +145,8 @@ budget::SeasonInputs season_inputs() {
     m.meter.site = "SH";
     m.meter.unit = units::unit_named<units::Volume>("gal");
     // Gallons on the register at the start of each month; the meter was read from February on.
-    const double registers[12] = {10000,  31000,  92000,  205000, 402000,  690000,
-                                  1049000, 1394000, 1652000, 1801000, 1846000, 1858000};
+    const double registers[12] = {10000,   52000,   174000,  400000,  834000,  1467000,
+                                  2257000, 3016000, 3634000, 4032000, 4131000, 4157000};
     for (unsigned i = 0; i < 12; ++i) {
         meter::Reading r;
         r.at = calendar::Instant{i < 11 ? calendar::first_day(month(i + 2))
@@ -169,6 +172,58 @@ Report season(UnitsShown units) {
     return season_report(budget::season(season_inputs()),
                          WaterPrice{4.85, units::thousand_gallons, "USD", "tariff 2024, block 2"},
                          frame(units));
+}
+
+Report portfolio(UnitsShown units, std::size_t n) {
+    const WaterPrice price{4.85, units::thousand_gallons, "USD", "tariff 2024, block 2"};
+    std::vector<PortfolioSite> sites;
+    for (std::size_t i = 0; i < n; ++i) {
+        PortfolioSite s;
+        s.code = "S" + std::to_string(i + 1);
+        s.name = "Sample site " + std::to_string(i + 1);
+        const double x = static_cast<double>(i * 7919 % 101);
+        s.size = (1.0 + x / 10.0) * units::acre;
+        s.areas = 1 + i % 5;
+        s.months = 12;
+        if (i % 7 != 6) {
+            s.months_judged = 12 - i % 3;
+            s.use = (900.0 + 31.0 * x) * units::thousand_gallons;
+            s.need = 800.0 * units::thousand_gallons;
+            s.budget = 950.0 * units::thousand_gallons;
+            s.over_budget = std::max(0.0, 31.0 * x - 400.0) * units::thousand_gallons;
+            s.leak = (i % 4 == 0 ? 12.0 : 0.0) * units::thousand_gallons;
+            s.avoidable = 22.0 * x * units::thousand_gallons;
+            s.money = *s.over_budget / price.per * price.amount;
+        }
+        sites.push_back(s);
+    }
+    return portfolio_report(sites, "Jan 2024 to Dec 2024", "General budget", price, frame(units));
+}
+
+Report plan(UnitsShown units) {
+    plan::Plan p;
+    p.name = "North lawn";
+    p.units.length = units::unit_named<units::Length>("ft");
+    p.units.flow = units::unit_named<units::Flow>("gpm");
+    p.turf = {{{{0, 0}, {90, 0}, {90, 45}, {0, 45}}}};
+    p.no_water = {{{{90, 0}, {100, 0}, {100, 45}, {90, 45}}}};
+    const double xs[] = {0, 45, 90};
+    for (int i = 0; i < 6; ++i) {
+        plan::Head h;
+        h.id = "A" + std::to_string(i + 1);
+        h.x = xs[i % 3];
+        h.y = i < 3 ? 0.0 : 45.0;
+        h.radius = 45.0;
+        h.arc = i % 3 == 1 ? 180.0 : 90.0;
+        const double south[] = {45, 0, 315}, north[] = {135, 180, 225};
+        h.facing = i < 3 ? south[i % 3] : north[i % 3];
+        h.flow = h.arc / 360.0 * 9.0;
+        h.station = "A";
+        p.heads.push_back(h);
+    }
+    plan::OverlapOptions options;
+    options.window_shares = {0.05};
+    return plan_report(p, plan::overlap_of(p, options), frame(units));
 }
 
 }  // namespace evenfall::reports::samples

@@ -29,5 +29,9 @@ budget::SeasonInputs season_inputs();
 
 Report audit(UnitsShown units);
 Report season(UnitsShown units);
+/// `n` sites with figures that differ; every seventh cannot be judged.
+Report portfolio(UnitsShown units, std::size_t n);
+/// Six heads on a small lawn with a path beside it.
+Report plan(UnitsShown units);
 
 }  // namespace evenfall::reports::samples
