@@ -8,21 +8,40 @@
 namespace evenfall::reports {
 namespace {
 
+using budget::Portfolio;
+using budget::PortfolioSite;
+
 constexpr std::size_t charted = 15;  // sites in a chart; more bars cannot be read on a page
 
-std::string name_of(const PortfolioSite& s) { return s.name.empty() ? s.code : s.name; }
+std::string name_of(const PortfolioSite& s) { return s.name.empty() ? s.site : s.name; }
 
-/// Most over budget first; sites that cannot be judged last, by their code.
+/// Most over budget first whatever the portfolio was ranked by; sites that cannot be judged last.
 std::vector<PortfolioSite> ranked(std::vector<PortfolioSite> sites) {
     std::stable_sort(sites.begin(), sites.end(), [](const PortfolioSite& a, const PortfolioSite& b) {
-        if (a.over_budget.has_value() != b.over_budget.has_value()) return a.over_budget.has_value();
-        if (!a.over_budget || *a.over_budget == *b.over_budget) return a.code < b.code;
-        return *a.over_budget > *b.over_budget;
+        const auto &x = a.total.over_budget, &y = b.total.over_budget;
+        if (x.has_value() != y.has_value()) return x.has_value();
+        if (!x || *x == *y) return a.site < b.site;
+        return *x > *y;
     });
     return sites;
 }
 
-Table ranking(const std::vector<PortfolioSite>& sites, const std::optional<WaterPrice>& price,
+/// The currency of all sites that have money; empty when none has or they differ.
+std::string currency_of(const std::vector<PortfolioSite>& sites) {
+    std::string currency;
+    for (const auto& s : sites) {
+        if (!s.avoidable_money) continue;
+        if (!currency.empty() && currency != s.currency) return {};
+        currency = s.currency;
+    }
+    return currency;
+}
+
+bool is_over(const PortfolioSite& s) {
+    return s.total.over_budget && s.total.over_budget->si() > 0.0;
+}
+
+Table ranking(const std::vector<PortfolioSite>& sites, const std::string& currency,
               const Shown& shown) {
     const NumberFormat v = shown.volume_format();
     NumberFormat per_area = v;
@@ -34,7 +53,7 @@ Table ranking(const std::vector<PortfolioSite>& sites, const std::optional<Water
             {{"rank", "Rank", {}},
              {"site", "Site", {}, true},
              {"name", "Name", {}, true},
-             {"size", "Size", shown.size_format()},
+             {"size", "Size counted", shown.size_format()},
              {"use", "Use", v},
              {"need", "Need", v},
              {"budget", "Budget", v},
@@ -42,28 +61,34 @@ Table ranking(const std::vector<PortfolioSite>& sites, const std::optional<Water
              {"over_per_area", "Over budget by area", per_area},
              {"leak", "Leak", v},
              {"avoidable", "Could be saved", v},
-             {"judged", "Months judged", {}}},
+             {"days", "Days counted", {0, ""}}},
             {}};
-    if (price) t.columns.push_back({"money", "Over budget, worth", {2, price->currency}});
+    if (!currency.empty()) t.columns.push_back({"money", "Avoidable waste, cost", {2, currency}});
     double rank = 1.0;
     for (const PortfolioSite& s : sites) {
+        const budget::SeasonFigures& f = s.total;
         std::optional<double> rate;
-        if (s.over_budget && s.size.si() > 0.0) {
-            rate = shown.volume(*s.over_budget) / shown.size(s.size);
+        if (f.over_budget && s.size_counted.si() > 0.0) {
+            rate = shown.volume(*f.over_budget) / shown.size(s.size_counted);
+        }
+        Cell leak = unknown(), avoidable = unknown();
+        if (f.account) {
+            leak = number(shown.volume(f.account->leak));
+            avoidable = number(shown.volume(f.account->avoidable()));
         }
         std::vector<Cell> cells{number(rank),
-                                text(s.code),
+                                text(s.site),
                                 text(s.name),
-                                number(shown.size(s.size)),
-                                number(shown.volume(s.use)),
-                                number(shown.volume(s.need)),
-                                number(shown.volume(s.budget)),
-                                number(shown.volume(s.over_budget)),
+                                number(shown.size(s.size_counted)),
+                                number(shown.volume(f.use)),
+                                number(shown.volume(f.need)),
+                                number(shown.volume(f.budget)),
+                                number(shown.volume(f.over_budget)),
                                 computed(rate, "{over_budget}/{size}"),
-                                number(shown.volume(s.leak)),
-                                number(shown.volume(s.avoidable)),
-                                number(static_cast<double>(s.months_judged))};
-        if (price) cells.push_back(number(s.money));
+                                leak,
+                                avoidable,
+                                number(f.days_counted)};
+        if (!currency.empty()) cells.push_back(number(s.avoidable_money));
         t.add(std::to_string(static_cast<int>(rank)), std::move(cells));
         rank += 1.0;
     }
@@ -137,122 +162,103 @@ Section leader_section(const Table& all, const std::string& key, const std::stri
 }
 
 void sentences(const std::vector<PortfolioSite>& sites, const std::string& period,
-               const std::string& program, const std::optional<WaterPrice>& price,
-               const Frame& frame, Answer& answer) {
+               const std::string& program, const std::string& currency, const Frame& frame,
+               Answer& answer) {
     const auto judged = std::count_if(sites.begin(), sites.end(), [](const PortfolioSite& s) {
-        return s.over_budget.has_value();
+        return s.total.over_budget.has_value();
     });
     answer.sentences.push_back("From " + period + " " + std::to_string(judged) + " of " +
                                std::to_string(sites.size()) +
                                " sites could be held against the program \"" + program + "\".");
-    units::Volume over, use;
-    std::size_t over_count = 0;
-    for (const auto& s : sites) {
-        if (s.use) use += *s.use;
-        if (!s.over_budget) continue;
-        over += *s.over_budget;
-        if (s.over_budget->si() > 0.0) ++over_count;
-    }
     if (judged == 0) return;
+    units::Volume over, use;
+    double money = 0.0;
+    for (const auto& s : sites) {
+        use += s.total.use.value_or(units::Volume{});
+        over += s.total.over_budget.value_or(units::Volume{});
+        money += s.avoidable_money.value_or(0.0);
+    }
+    const auto over_count =
+        static_cast<std::size_t>(std::count_if(sites.begin(), sites.end(), is_over));
     std::string line = std::to_string(over_count) + " of them used more than the program grants, " +
                        both(over, frame.units) + " in all";
     if (use.si() > 0.0) line += ", " + percent(over / use) + " of all metered water";
-    if (price) {
-        line += ", worth " + units::format_grouped(over / price->per * price->amount, 2) + " " +
-                price->currency;
-    }
     answer.sentences.push_back(line + ".");
-    if (over_count == 0) return;
-    units::Volume first;
-    const std::size_t few = std::min<std::size_t>(3, over_count);
-    for (std::size_t i = 0; i < few; ++i) first += *sites[i].over_budget;
-    answer.sentences.push_back(std::to_string(few) + (few == 1 ? " site makes" : " sites make") +
-                               " up " + percent(first / over) + " of it.");
+    if (over_count > 0) {
+        units::Volume first;
+        const std::size_t few = std::min<std::size_t>(3, over_count);
+        for (std::size_t i = 0; i < few; ++i) first += *sites[i].total.over_budget;
+        answer.sentences.push_back(std::to_string(few) + (few == 1 ? " site makes" : " sites make") +
+                                   " up " + percent(first / over) + " of it.");
+    }
+    if (!currency.empty()) {
+        answer.sentences.push_back("The waste that could be avoided costs " +
+                                   units::format_grouped(money, 2) + " " + currency + ".");
+    }
 }
 
-std::vector<Fix> fixes_of(const std::vector<PortfolioSite>& sites,
-                          const std::optional<WaterPrice>& price, const Shown& shown) {
+std::vector<Fix> fixes_of(const std::vector<PortfolioSite>& sites, const Frame& frame) {
+    const Shown shown(frame.units);
     std::vector<Fix> fixes;
     for (const auto& s : sites) {
-        if (fixes.size() == 3 || !s.over_budget || !(s.over_budget->si() > 0.0)) break;
-        std::string why = "It used " + both(*s.over_budget, shown.us() ? UnitsShown::us
-                                                                       : UnitsShown::metric) +
-                          " more than granted";
-        if (s.leak && s.leak->si() > 0.0) {
-            why += "; its readings show a leak of " +
-                   both(*s.leak, shown.us() ? UnitsShown::us : UnitsShown::metric);
+        if (fixes.size() == 3 || !is_over(s)) break;
+        std::string why = "It used " + both(*s.total.over_budget, frame.units) + " more than granted";
+        if (s.total.account && s.total.account->leak.si() > 0.0) {
+            why += "; its readings show a leak of " + both(s.total.account->leak, frame.units);
         }
-        Cell money = s.money && price ? number(*s.money, {2, price->currency}) : unknown();
-        fixes.push_back({"Look at " + name_of(s) + " (" + s.code + ")", why + ".",
-                         number(shown.volume(*s.over_budget), shown.volume_format()), money});
+        if (s.avoidable_money) {
+            why += "; the money is what all its avoidable waste costs, water and energy";
+        }
+        fixes.push_back({"Look at " + name_of(s) + " (" + s.site + ")", why + ".",
+                         number(shown.volume(*s.total.over_budget), shown.volume_format()),
+                         s.avoidable_money ? number(*s.avoidable_money, {2, s.currency}) : unknown()});
     }
     return fixes;
 }
 
 }  // namespace
 
-PortfolioSite portfolio_site(const budget::SeasonResult& season,
-                             const std::optional<WaterPrice>& price) {
-    PortfolioSite s;
-    s.code = season.site;
-    s.name = season.name;
-    for (const auto& area : season.areas) s.size += area.size;
-    s.areas = season.areas.size();
-    s.use = season.total.use;
-    s.need = season.total.need;
-    s.budget = season.total.budget;
-    s.over_budget = season.total.over_budget;
-    if (season.total.account) {
-        s.leak = season.total.account->leak;
-        s.avoidable = season.total.account->avoidable();
-    }
-    if (price && s.over_budget) s.money = *s.over_budget / price->per * price->amount;
-    s.months = season.months.size();
-    s.months_judged = static_cast<std::size_t>(
-        std::count_if(season.months.begin(), season.months.end(),
-                      [](const budget::SeasonMonth& m) { return m.over_budget.has_value(); }));
-    return s;
-}
-
-Report portfolio_report(const std::vector<PortfolioSite>& sites, const std::string& period,
-                        const std::string& program, const std::optional<WaterPrice>& price,
-                        const Frame& frame) {
+Report portfolio_report(const Portfolio& portfolio, const std::string& period,
+                        const std::string& program, const Frame& frame) {
     const Shown shown(frame.units);
-    const auto order = ranked(sites);
+    const auto order = ranked(portfolio.sites);
+    const std::string currency = currency_of(order);
     Report report = framed("portfolio", "Portfolio report",
-                           std::to_string(sites.size()) + " sites, " + period, frame);
-    sentences(order, period, program, price, frame, report.answer);
-    report.answer.fixes = fixes_of(order, price, shown);
-    const Table all = ranking(order, price, shown);
+                           std::to_string(order.size()) + " sites, " + period, frame);
+    sentences(order, period, program, currency, frame, report.answer);
+    report.answer.fixes = fixes_of(order, frame);
+    const Table all = ranking(order, currency, shown);
     report.sections.push_back(leader_section(all, "by_water", "By water over budget", "over_budget",
                                              "The sites that are furthest over their budget.",
                                              Tone::use));
-    report.sections.push_back(leader_section(all, "by_size", "By water over budget for each " +
-                                                 std::string(shown.us() ? "acre" : "hectare"),
-                                             "over_per_area",
-                                             "Small sites that waste a lot for their size show here.",
-                                             Tone::need));
-    if (price) {
+    report.sections.push_back(
+        leader_section(all, "by_size",
+                       std::string("By water over budget for each ") +
+                           (shown.us() ? "acre" : "hectare"),
+                       "over_per_area", "Small sites that waste a lot for their size show here.",
+                       Tone::need));
+    if (!currency.empty()) {
         report.sections.push_back(leader_section(all, "by_money", "By money", "money",
-                                                 "What the water over budget cost.",
+                                                 "What the avoidable waste cost, water and energy.",
                                                  Tone::over_scheduled));
     }
     report.sections.push_back({"all_sites", "All sites", {all}});
     report.notes.push_back({"Use, need, budget", "as in the season report of each site",
                             "by the month; months are never netted", "program \"" + program + "\"",
                             false});
-    if (price) {
-        report.notes.push_back({"Money", "water over budget x price",
-                                "one price for all sites; water alone", price->source, false});
+    if (!currency.empty()) {
+        report.notes.push_back({"Money", "avoidable waste at the rates of each site",
+                                "water and energy", "rates in the book", false});
     }
     for (const auto& s : order) {
-        if (!s.over_budget) {
-            report.gaps.push_back(name_of(s) + " (" + s.code +
+        const auto days = static_cast<double>(s.total.days);
+        if (!s.total.over_budget) {
+            report.gaps.push_back(name_of(s) + " (" + s.site +
                                   "): cannot be judged; use or weather is missing.");
-        } else if (s.months_judged < s.months) {
-            report.gaps.push_back(name_of(s) + " (" + s.code + "): " +
-                                  std::to_string(s.months - s.months_judged) + " of " +
-                                  std::to_string(s.months) + " months are missing.");
+        } else if (s.total.days_counted < 0.99 * days) {
+            report.gaps.push_back(name_of(s) + " (" + s.site + "): only " +
+                                  units::format_fixed(s.total.days_counted, 0) + " of " +
+                                  units::format_fixed(days, 0) + " days could be counted.");
         }
     }
     return report;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "reports/content/season_report.h"
 
+#include "reports/content/season_money.h"
 #include "reports/content/season_tables.h"
 
 #include "core/budget/season_flag.h"
@@ -20,12 +21,13 @@ std::string span_of(const SeasonResult& s) {
     return calendar::format_month_name(s.from) + " to " + calendar::format_month_name(s.to);
 }
 
-std::string money_of(units::Volume v, const WaterPrice& price) {
-    return units::format_grouped(v / price.per * price.amount, 2) + " " + price.currency;
+/// ", worth 1,234.00 USD", or nothing.
+std::string worth_of(std::optional<double> amount, const SeasonMoney& money) {
+    if (!amount) return {};
+    return ", worth " + units::format_grouped(*amount, 2) + " " + money.currency();
 }
 
-void sentences(const SeasonResult& s, const std::optional<WaterPrice>& price, const Frame& frame,
-               Answer& answer) {
+void sentences(const SeasonResult& s, const SeasonMoney& money, const Frame& frame, Answer& answer) {
     const auto& t = s.total;
     if (!t.use) {
         answer.sentences.push_back("No metered use is recorded from " + span_of(s) +
@@ -55,8 +57,7 @@ void sentences(const SeasonResult& s, const std::optional<WaterPrice>& price, co
         std::string line = std::to_string(over) + " of " + std::to_string(judged) +
                            " months were over the budget, by " + both(*t.over_budget, frame.units) +
                            " in all";
-        if (price) line += ", worth " + money_of(*t.over_budget, *price);
-        answer.sentences.push_back(line + ".");
+        answer.sentences.push_back(line + worth_of(money.over_budget(), money) + ".");
     }
     if (t.account && t.account->use().si() > 0.0) {
         const auto& a = *t.account;
@@ -64,7 +65,7 @@ void sentences(const SeasonResult& s, const std::optional<WaterPrice>& price, co
             "Of the water in the account the turf used " + percent(a.used_by_turf / a.use()) +
             "; " + percent(a.avoidable() / a.use()) + " (" + both(a.avoidable(), frame.units) +
             ") could be saved by repair, more even coverage or shorter runs" +
-            (price ? ", worth " + money_of(a.avoidable(), *price) : "") + ".");
+            worth_of(money.avoidable(), money) + ".");
         if (a.short_of_need.si() > 0.0) {
             answer.sentences.push_back("In some areas and months the turf got " +
                                        both(a.short_of_need, frame.units) +
@@ -211,7 +212,10 @@ void notes(const SeasonResult& s, const std::optional<WaterPrice>& price, Report
     report.notes.push_back({"Waste account", "multiplier method, area by area and month by month",
                             "the parts but the shortage add up to the metered use",
                             "derived from the definition of the run-time multiplier", false});
-    if (price) {
+    if (s.cost) {
+        report.notes.push_back({"Money and energy", s.cost->convention, "", s.cost->source, false});
+    }
+    if (price && !s.cost) {
         report.notes.push_back({"Money", "volume x price of " +
                                              units::format_shortest(price->amount) + " " +
                                              price->currency + " for " +
@@ -225,6 +229,7 @@ struct Loss {
     std::string what;
     std::string why;
     units::Volume volume;
+    units::Volume budget::WasteAccount::* part;  ///< the line of the account it belongs to
 };
 
 std::vector<Loss> losses_of(const SeasonResult& s) {
@@ -239,7 +244,7 @@ std::vector<Loss> losses_of(const SeasonResult& s) {
         losses.push_back({"Shorten the runs on " + name,
                           share(w.over_scheduled) +
                               " was beyond what the turf needed even with the coverage it has.",
-                          w.over_scheduled});
+                          w.over_scheduled, &budget::WasteAccount::over_scheduled});
         std::string even = share(w.uneven_avoidable) +
                            " went to keep the driest ground alive and could be saved with the "
                            "coverage that the program takes as attainable";
@@ -248,13 +253,15 @@ std::vector<Loss> losses_of(const SeasonResult& s) {
             even += "; its DU_LQ is " + units::format_fixed(u.du_lq.value(), 2);
             if (u.assumed) even += ", a planning value, not a test: test it first";
         }
-        losses.push_back({"Water " + name + " more evenly", even + ".", w.uneven_avoidable});
+        losses.push_back({"Water " + name + " more evenly", even + ".", w.uneven_avoidable,
+                          &budget::WasteAccount::uneven_avoidable});
         losses.push_back({"Keep the water on " + name, share(w.off_target) + " fell outside it.",
-                          w.off_target});
+                          w.off_target, &budget::WasteAccount::off_target});
     }
     for (const auto& [meter, volume] : leaks) {
         losses.push_back({"Find and repair the leak behind meter " + meter,
-                          "Its readings show water running when nothing should run.", volume});
+                          "Its readings show water running when nothing should run.", volume,
+                          &budget::WasteAccount::leak});
     }
     return losses;
 }
@@ -263,16 +270,22 @@ std::vector<Loss> losses_of(const SeasonResult& s) {
 
 std::vector<Fix> season_fixes(const SeasonResult& s, const std::optional<WaterPrice>& price,
                               const Shown& shown) {
+    const SeasonMoney money(s, price);
     auto losses = losses_of(s);
     std::stable_sort(losses.begin(), losses.end(),
                      [](const Loss& a, const Loss& b) { return a.volume > b.volume; });
     std::vector<Fix> fixes;
     for (const Loss& loss : losses) {
         if (fixes.size() == 3 || !(loss.volume.si() > 0.0)) break;
-        Cell money = unknown();
-        if (price) money = number(loss.volume / price->per * price->amount, {2, price->currency});
+        Cell worth_cell = unknown();
+        for (std::size_t i = 0; i < budget::waste_lines().size(); ++i) {
+            if (budget::waste_lines()[i].part != loss.part) continue;
+            if (const auto amount = money.of_line(i, loss.volume)) {
+                worth_cell = number(*amount, {2, money.currency()});
+            }
+        }
         fixes.push_back({loss.what, loss.why,
-                         number(shown.volume(loss.volume), shown.volume_format()), money});
+                         number(shown.volume(loss.volume), shown.volume_format()), worth_cell});
     }
     return fixes;
 }
@@ -282,7 +295,8 @@ Report season_report(const SeasonResult& s, const std::optional<WaterPrice>& pri
     const Shown shown(frame.units);
     const std::string place = s.name.empty() ? s.site : s.name;
     Report report = framed("season", "Season report", place + ", " + span_of(s), frame);
-    sentences(s, price, frame, report.answer);
+    const SeasonMoney money(s, price);
+    sentences(s, money, frame, report.answer);
     report.answer.fixes = season_fixes(s, price, shown);
 
     const Table months = season_months(s, shown);
@@ -295,8 +309,14 @@ Report season_report(const SeasonResult& s, const std::optional<WaterPrice>& pri
     if (s.total.account) {
         report.sections.push_back({"waste",
                                    "Where the water went",
-                                   {waste_parts_chart(shown), season_waste_parts(s, price, shown),
+                                   {waste_parts_chart(shown), season_waste_parts(s, money, shown),
                                     waste_months_chart(shown), season_waste_months(s, shown)}});
+        if (s.total.by_cans) {
+            report.sections.back().blocks.emplace_back(season_by_cans(*s.total.by_cans, shown));
+        }
+    }
+    if (s.cost) {
+        report.sections.push_back({"costs", "Money and energy", {season_costs(s)}});
     }
     if (!s.areas.empty()) {
         report.sections.push_back(

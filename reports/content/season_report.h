@@ -15,7 +15,8 @@
 /// Tests: tests/reports/season_report_test.cpp, tests/golden
 namespace evenfall::reports {
 
-/// @param price  of water; without it the report says volumes only
+/// @param price  of water, used where the result carries no rates of its own; without either the
+///               report says volumes only
 Report season_report(const budget::SeasonResult& season, const std::optional<WaterPrice>& price,
                      const Frame& frame);
 

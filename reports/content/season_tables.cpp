@@ -191,7 +191,7 @@ Table season_waste_months(const SeasonResult& season, const Shown& shown) {
     return t;
 }
 
-Table season_waste_parts(const SeasonResult& season, const std::optional<WaterPrice>& price,
+Table season_waste_parts(const SeasonResult& season, const SeasonMoney& money,
                          const Shown& shown) {
     Table t{"waste_parts",
             "Where the water of the season went",
@@ -201,19 +201,20 @@ Table season_waste_parts(const SeasonResult& season, const std::optional<WaterPr
              {"share", "Of the use", {1, "", true}}},
             {}};
     if (!season.total.account) return t;
+    const auto& price = money.price();
+    if (money.known()) t.columns.push_back({"money", "Worth", {2, money.currency()}});
     if (price) {
-        t.columns.push_back({"money", "Worth", {2, price->currency}});
         t.columns.push_back({"price", "Price", {6, price->currency + "/" + shown.volume_format().unit}});
     }
     const WasteAccount& a = *season.total.account;
     const double all = shown.volume(a.use());
     const double unit_price = price ? price->amount / shown.volume(price->per) : 0.0;
-    const auto row = [&](const std::string& label, double volume, Cell cell) {
+    const auto row = [&](const std::string& label, double volume, Cell cell, Cell worth_of) {
         std::vector<Cell> cells{text(label), std::move(cell),
                                 computed(all > 0.0 ? std::optional(volume / all) : std::nullopt,
                                          "{volume}/{waste_parts[total].volume}")};
+        if (money.known()) cells.push_back(std::move(worth_of));
         if (price) {
-            cells.push_back(computed(volume * unit_price, "{volume}*{price}"));
             Cell p = number(unit_price);
             p.role = CellRole::choice;
             p.limits = Limits{0.0, 1e6, "Price of water. Source: " + price->source};
@@ -221,15 +222,75 @@ Table season_waste_parts(const SeasonResult& season, const std::optional<WaterPr
         }
         return cells;
     };
-    for (const auto& line : budget::waste_lines()) {
+    double worth_of_all = 0.0;
+    for (std::size_t i = 0; i < budget::waste_lines().size(); ++i) {
+        const auto& line = budget::waste_lines()[i];
         if (!line.in_use) continue;
         const std::string key(line.key);
+        const auto worth_of = money.of_line(i, a.*line.part);
+        worth_of_all += worth_of.value_or(0.0);
         const double volume = shown.volume(a.*line.part);
         t.add(key, row(std::string(line.words), volume,
-                       computed(volume, "{waste_months[total]." + key + "}")));
+                       computed(volume, "{waste_months[total]." + key + "}"),
+                       price ? computed(worth_of, "{volume}*{price}") : number(worth_of)));
     }
-    t.add("total", row("Use counted", all, computed(all, "SUM({waste_parts.volume})")),
+    Cell sum = unknown();
+    if (money.known()) sum = computed(worth_of_all, "SUM({waste_parts.money})");
+    t.add("total", row("Use counted", all, computed(all, "SUM({waste_parts.volume})"), sum),
           RowKind::total);
+    if (money.known() && !price) {
+        t.footnotes.push_back("Water that the turf did not use is valued at what the bill would be "
+                              "less without it.");
+    }
+    return t;
+}
+
+Table season_by_cans(const budget::CanAccount& account, const Shown& shown) {
+    Table t{"by_cans",
+            "The same by a daily balance at every can",
+            "Each can of the catch tests is a bucket of its own; what drains below the roots is "
+            "lost. Only the areas with a test are in it, so the sums differ from those above.",
+            {{"part", "Part", {}, true}, {"volume", "Water", shown.volume_format()}},
+            {}};
+    for (const auto& line : budget::can_lines()) {
+        t.add(std::string(line.key),
+              {text(std::string(line.words)), number(shown.volume(account.*line.part))});
+    }
+    return t;
+}
+
+Table season_costs(const SeasonResult& season) {
+    const budget::SeasonCost& cost = *season.cost;
+    const NumberFormat money{2, cost.currency}, energy{0, "kWh"};
+    Table t{"costs",
+            "Money and energy by month",
+            cost.convention,
+            {{"month", "Month", {}, true},
+             {"bill", "Bill", money},
+             {"not_used", "Worth of what the turf did not use", money},
+             {"avoidable", "Worth of what could be saved", money},
+             {"energy", "Energy", energy},
+             {"energy_cost", "Energy cost", money}},
+            {}};
+    const auto row = [&](const budget::PeriodCost& c, const std::string& label, bool is_total) {
+        const auto cell = [&](const char* column, std::optional<double> value) {
+            return is_total ? total(value, "costs", column) : number(value);
+        };
+        std::optional<double> bill, kilowatt_hours;
+        if (c.bill) bill = c.bill->total();
+        if (c.energy) kilowatt_hours = c.energy->in(units::kilowatt_hour);
+        return std::vector<Cell>{text(label),
+                                 cell("bill", bill),
+                                 cell("not_used", c.not_used),
+                                 cell("avoidable", c.avoidable),
+                                 cell("energy", kilowatt_hours),
+                                 cell("energy_cost", c.energy_cost)};
+    };
+    for (std::size_t i = 0; i < season.months.size() && i < cost.months.size(); ++i) {
+        t.add(month_key(season.months[i]),
+              row(cost.months[i], calendar::format_month_name(season.months[i].month), false));
+    }
+    t.add("total", row(cost.total, "Total", true), RowKind::total);
     return t;
 }
 

@@ -170,14 +170,14 @@ void PageFlow::answer(const Answer& answer) {
 }
 
 void PageFlow::fix(const Fix& fix, int rank) {
-    const QString worth = text_of(worth(fix));
+    const QString value = text_of(worth(fix));
     need(pt(60.0));
     const double top = y_;
     const int page = page_;
     text(QStringLiteral("%1. %2").arg(rank).arg(text_of(fix.what)), house_font(10.5, true), ink_text,
          left() + pt(10.0), width() - pt(10.0), pt(2.0));
     text(text_of(fix.why), house_font(9.5), ink_text, left() + pt(10.0), width() - pt(10.0), pt(2.0));
-    text(worth, house_font(9.5, true), look_of(Tone::use).ink, left() + pt(10.0),
+    text(value, house_font(9.5, true), look_of(Tone::use).ink, left() + pt(10.0),
          width() - pt(10.0), 0.0);
     if (painter_ != nullptr && page == page_) {
         painter_->fillRect(QRectF(left(), top, pt(3.0), y_ - top), colour(look_of(Tone::use).fill));

@@ -175,29 +175,30 @@ Report season(UnitsShown units) {
 }
 
 Report portfolio(UnitsShown units, std::size_t n) {
-    const WaterPrice price{4.85, units::thousand_gallons, "USD", "tariff 2024, block 2"};
-    std::vector<PortfolioSite> sites;
+    budget::Portfolio p;
     for (std::size_t i = 0; i < n; ++i) {
-        PortfolioSite s;
-        s.code = "S" + std::to_string(i + 1);
+        budget::PortfolioSite s;
+        s.site = "S" + std::to_string(i + 1);
         s.name = "Sample site " + std::to_string(i + 1);
         const double x = static_cast<double>(i * 7919 % 101);
-        s.size = (1.0 + x / 10.0) * units::acre;
-        s.areas = 1 + i % 5;
-        s.months = 12;
+        s.size = s.size_counted = (1.0 + x / 10.0) * units::acre;
+        s.total.days = 366;
         if (i % 7 != 6) {
-            s.months_judged = 12 - i % 3;
-            s.use = (900.0 + 31.0 * x) * units::thousand_gallons;
-            s.need = 800.0 * units::thousand_gallons;
-            s.budget = 950.0 * units::thousand_gallons;
-            s.over_budget = std::max(0.0, 31.0 * x - 400.0) * units::thousand_gallons;
-            s.leak = (i % 4 == 0 ? 12.0 : 0.0) * units::thousand_gallons;
-            s.avoidable = 22.0 * x * units::thousand_gallons;
-            s.money = *s.over_budget / price.per * price.amount;
+            s.total.days_counted = i % 3 == 0 ? 366.0 : 335.0;
+            s.total.use = (900.0 + 31.0 * x) * units::thousand_gallons;
+            s.total.need = 800.0 * units::thousand_gallons;
+            s.total.budget = 950.0 * units::thousand_gallons;
+            s.total.over_budget = std::max(0.0, 31.0 * x - 400.0) * units::thousand_gallons;
+            budget::WasteAccount& a = s.total.account.emplace();
+            a.used_by_turf = 700.0 * units::thousand_gallons;
+            a.leak = (i % 4 == 0 ? 12.0 : 0.0) * units::thousand_gallons;
+            a.over_scheduled = 22.0 * x * units::thousand_gallons;
+            s.avoidable_money = 4.85 * 22.0 * x;
+            s.currency = "USD";
         }
-        sites.push_back(s);
+        p.sites.push_back(s);
     }
-    return portfolio_report(sites, "Jan 2024 to Dec 2024", "General budget", price, frame(units));
+    return portfolio_report(p, "Jan 2024 to Dec 2024", "General budget", frame(units));
 }
 
 Report plan(UnitsShown units) {
