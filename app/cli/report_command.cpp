@@ -42,6 +42,31 @@ Named audit_of(const store::Book& book, const ReportOptions& o, audit::QuarterRu
             "audit-" + workflow::file_name_of(o.site)};
 }
 
+Named portfolio(const store::Book& book, const ReportOptions& o, audit::QuarterRule rule,
+                const reports::Frame& frame) {
+    require(o.from.has_value(), o.kind, "--from");
+    require(o.to.has_value(), o.kind, "--to");
+    const workflow::PortfolioQuestion question{*o.from, *o.to, o.program, o.rain, rule,
+                                               budget::RankBy::over_budget};
+    return {workflow::portfolio_report_of(book, question, frame, [](std::size_t, std::size_t) {}),
+            "portfolio-" + calendar::format_month(*o.from) + "-to-" + calendar::format_month(*o.to)};
+}
+
+Named plan_of(const ReportOptions& o, const reports::Frame& frame) {
+    require(!o.plan.empty(), o.kind, "--plan");
+    return {workflow::plan_report_of(o.plan, frame),
+            "plan-" + workflow::file_name_of(std::filesystem::path(o.plan).stem().string())};
+}
+
+Named made_of(const store::Book& book, const ReportOptions& o, audit::QuarterRule rule,
+              const reports::Frame& frame) {
+    if (o.kind == "audit") return audit_of(book, o, rule, frame);
+    if (o.kind == "season") return season(book, o, rule, frame);
+    if (o.kind == "portfolio") return portfolio(book, o, rule, frame);
+    if (o.kind == "plan") return plan_of(o, frame);
+    throw InputError("report " + o.kind, "audit, season, portfolio or plan");
+}
+
 }  // namespace
 
 int run(const ReportOptions& o, Streams& streams) {
@@ -51,7 +76,7 @@ int run(const ReportOptions& o, Streams& streams) {
     const reports::Frame frame{
         o.system == "metric" ? reports::UnitsShown::metric : reports::UnitsShown::us, "",
         workflow::present_moment(), "Evenfall " EVENFALL_VERSION, {}};
-    const Named made = o.kind == "audit" ? audit_of(book, o, *rule, frame) : season(book, o, *rule, frame);
+    const Named made = made_of(book, o, *rule, frame);
     const workflow::ReportOrder order{o.formats, o.out, made.name, o.paper,
                                       std::filesystem::path(streams.program_folder) / "evenfall-print"};
     const auto files = workflow::write_report(made.report, order);

@@ -17,7 +17,7 @@
 
 /// evenfall-print draws a report that `evenfall` hands over as JSON, so that `evenfall` itself need
 /// not link Qt. Exit status as in `evenfall`: 0 done, 2 bad arguments, 3 bad input, 1 failed.
-/// Tests: tests/app/print_test.cpp
+/// Tests: tests/reports/print_test.cpp
 namespace {
 
 using namespace evenfall;
@@ -33,6 +33,14 @@ std::string whole_input(const std::string& file) {
     }
     if (text.empty()) throw InputError(Issue{{file, 0, {}}, "nothing", "a report in JSON"});
     return text;
+}
+
+/// Qt warns of things that do not matter off screen (no runtime directory, no size hints); a
+/// command-line program must not print them.
+void only_errors(QtMsgType type, const QMessageLogContext&, const QString& text) {
+    if (type == QtCriticalMsg || type == QtFatalMsg) {
+        std::fprintf(stderr, "evenfall-print: %s\n", text.toUtf8().constData());
+    }
 }
 
 void draw(const app::PrintArguments& arguments, const reports::Report& report) {
@@ -57,6 +65,7 @@ void draw(const app::PrintArguments& arguments, const reports::Report& report) {
 int main(int argc, char** argv) {
     // The order of glyphs in a PDF follows a hash; axes with dates follow the time zone.
     QHashSeed::setDeterministicGlobalSeed();
+    qInstallMessageHandler(only_errors);
     qputenv("TZ", "UTC");
     if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
     app::PrintArguments arguments;

@@ -8,7 +8,7 @@
 #include <string>
 
 /// Runs evenfall-print, which draws with Qt what this program writes as JSON, so that this program
-/// starts without Qt. Tests: tests/app/write_report_test.cpp
+/// starts without Qt. Tests: tests/reports/print_test.cpp
 namespace evenfall::workflow {
 
 /// The printing program is missing or failed. Its own message is already on standard error.

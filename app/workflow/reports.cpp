@@ -2,10 +2,20 @@
 #include "app/workflow/reports.h"
 
 #include "core/input_error.h"
+#include "core/exchange/plan_file.h"
+#include "core/plan/overlap.h"
 #include "core/store/catch_test_store.h"
 #include "core/store/site_store.h"
 #include "reports/content/audit_report.h"
+#include "reports/content/plan_report.h"
+#include "reports/content/portfolio_report.h"
+#include "reports/content/raw_tables.h"
 #include "reports/content/season_report.h"
+
+#include <algorithm>
+#include <memory>
+#include <thread>
+#include <utility>
 
 namespace evenfall::workflow {
 namespace {
@@ -31,7 +41,11 @@ reports::Report season_report_of(const store::Book& book, const SeasonQuestion& 
             {"meter " + f.meter, f.sentence + " How sure: " + std::string(meter::text_of(f.confidence)) +
                                      ". Limit: " + f.limit + " (" + f.source + ")."});
     }
-    return reports::season_report(answer.result, std::nullopt, framed_for(frame, answer.inputs.site));
+    auto report =
+        reports::season_report(answer.result, std::nullopt, framed_for(frame, answer.inputs.site));
+    const auto inputs = std::make_shared<const budget::SeasonInputs>(std::move(answer.inputs));
+    report.raw_tables = {reports::readings_table(inputs), reports::weather_table(inputs)};
+    return report;
 }
 
 reports::Report audit_report_of_test(const store::Book& book, const std::string& code,
@@ -55,6 +69,28 @@ reports::Report audit_report_of_site(const store::Book& book, const std::string&
     }
     if (tests.empty()) throw InputError(code, "a site with at least one catch test");
     return reports::audit_report(tests, "All tests, " + site->name, {}, framed_for(frame, *site));
+}
+
+reports::Report portfolio_report_of(const store::Book& book, const PortfolioQuestion& question,
+                                    const reports::Frame& frame,
+                                    const std::function<void(std::size_t, std::size_t)>& progress) {
+    const PortfolioAnswer answer = answer_portfolio(book, question, progress);
+    const std::string period = calendar::format_month_name(question.from) + " to " +
+                               calendar::format_month_name(question.to);
+    auto report = reports::portfolio_report(answer.portfolio, period,
+                                            program_named(question.program).title, frame);
+    for (const SiteProblem& p : answer.problems) {
+        report.gaps.push_back(p.site + ": could not be computed: " + p.reason + ".");
+    }
+    return report;
+}
+
+reports::Report plan_report_of(const std::filesystem::path& file, const reports::Frame& frame) {
+    const plan::Plan plan = exchange::read_plan(file);
+    plan::OverlapOptions options;
+    options.window_shares = {0.01, 0.02, 0.05, 0.10};
+    options.threads = std::max(1U, std::thread::hardware_concurrency());
+    return reports::plan_report(plan, plan::overlap_of(plan, options), frame);
 }
 
 }  // namespace evenfall::workflow

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/workflow/portfolio.h"
 #include "app/workflow/season.h"
 #include "reports/content/frame.h"
 #include "reports/content/report.h"
 
+#include <filesystem>
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -25,5 +28,14 @@ reports::Report audit_report_of_test(const store::Book& book, const std::string&
 /// @throws InputError for a site that is not in the book or has no test
 reports::Report audit_report_of_site(const store::Book& book, const std::string& site,
                                      audit::QuarterRule rule, const reports::Frame& frame);
+
+/// The portfolio report of all sites; a site that could not be computed stands among the gaps.
+reports::Report portfolio_report_of(const store::Book& book, const PortfolioQuestion& question,
+                                    const reports::Frame& frame,
+                                    const std::function<void(std::size_t, std::size_t)>& progress);
+
+/// The report on a plan file.
+/// @throws InputError for a file that is no sound plan
+reports::Report plan_report_of(const std::filesystem::path& plan, const reports::Frame& frame);
 
 }  // namespace evenfall::workflow

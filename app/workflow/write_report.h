@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-/// A report into files of the asked kinds. Tests: tests/app/write_report_test.cpp
+/// A report into files of the asked kinds. Tests: tests/reports/print_test.cpp
 namespace evenfall::workflow {
 
 struct ReportOrder {

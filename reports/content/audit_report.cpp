@@ -193,7 +193,9 @@ Report audit_report(const std::vector<AuditedTest>& tests, const std::string& pl
     if (!tests.empty()) report.answer.figures = overview(tests, shown);
     report.answer.fixes = fixes.empty() ? fixes_from_tests(tests) : fixes;
     for (std::size_t i = 0; i < tests.size(); ++i) {
-        report.sections.push_back(audit_section(tests[i], "t" + std::to_string(i + 1), shown));
+        for (auto& section : audit_sections(tests[i], "t" + std::to_string(i + 1), shown)) {
+            report.sections.push_back(std::move(section));
+        }
     }
     report.notes = notes_of(tests);
     gaps_of(tests, report);

@@ -14,7 +14,7 @@
 
 /// The report on catch tests: one, or all of a site. Each test gets a section with its sheet as
 /// read, the catches in order, and every figure as a formula that leads back to them.
-/// Tests: tests/reports/audit_report_test.cpp, tests/golden
+/// Tests: tests/reports/text_test.cpp, tests/golden
 namespace evenfall::reports {
 
 /// An interval for DU_LQ, and how it was made.

@@ -32,22 +32,23 @@ class SectionMaker {
     SectionMaker(const AuditedTest& tested, const std::string& key, const Shown& shown)
         : tested_(tested), test_(tested.test), key_(key), shown_(shown) {}
 
-    Section make() {
-        Section section;
-        section.key = key_ + "_audit";
-        section.title = "Test " + test_.code + ", " + tested_.area_name;
+    std::vector<Section> make() {
+        const std::string name = "Test " + test_.code + ", " + tested_.area_name;
+        Section section{key_ + "_figures", name, {}};
         if (tested_.result) {
             section.blocks.emplace_back(results());
             section.blocks.emplace_back(sorted_chart());
         } else {
             section.blocks.emplace_back(Paragraph{"No figures: " + tested_.problem + "."});
         }
-        if (has_map()) section.blocks.emplace_back(map_chart());
-        if (on_a_line()) section.blocks.emplace_back(line_chart());
         section.blocks.emplace_back(sheet());
-        section.blocks.emplace_back(catches());
-        if (tested_.result) section.blocks.emplace_back(sorted());
-        return section;
+        // On a sheet of their own: the workbook lays the map out in columns of one width.
+        Section data{key_ + "_catches", name + ": the catches", {}};
+        if (has_map()) data.blocks.emplace_back(map_chart());
+        if (on_a_line()) data.blocks.emplace_back(line_chart());
+        data.blocks.emplace_back(catches());
+        if (tested_.result) data.blocks.emplace_back(sorted());
+        return {section, data};
     }
 
   private:
@@ -226,7 +227,7 @@ class SectionMaker {
             const std::string here = key_ + "_sorted";
             Cell depth = cans_are_sample() ? computed(can.depth, source_of(can.label))
                                            : number(can.depth);
-            Cell quarter_mean = unknown();
+            Cell quarter_mean = text("");
             if (can.in_quarter > 0.0) {
                 quarter_mean = computed(shown_.depth(tested_.result->low_quarter_mean),
                                         ref("low_quarter_mean"));
@@ -386,7 +387,7 @@ class SectionMaker {
         m.x_axis = {"x", ground};
         m.y_axis = {"y", ground};
         m.value_axis = {"Depth", shown_.depth_format().unit};
-        m.decimals = shown_.us() ? 2 : 1;
+        m.decimals = shown_.us() ? 3 : 1;
         std::vector<FieldPoint> points;
         for (const auto& c : test_.catches) {
             const auto depth = c.excluded.empty() ? depth_of(c) : std::nullopt;
@@ -430,7 +431,7 @@ class SectionMaker {
 
 }  // namespace
 
-Section audit_section(const AuditedTest& tested, const std::string& key, const Shown& shown) {
+std::vector<Section> audit_sections(const AuditedTest& tested, const std::string& key, const Shown& shown) {
     return SectionMaker(tested, key, shown).make();
 }
 

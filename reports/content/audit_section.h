@@ -5,7 +5,7 @@
 
 namespace evenfall::reports {
 
-/// The section of one test; `key` ("t1") starts the keys of its tables, charts and named cells.
-Section audit_section(const AuditedTest& tested, const std::string& key, const Shown& shown);
+/// The sections of one test: its figures, and its catches; `key` ("t1") starts the keys of its tables, charts and named cells.
+std::vector<Section> audit_sections(const AuditedTest& tested, const std::string& key, const Shown& shown);
 
 }  // namespace evenfall::reports

@@ -89,6 +89,10 @@ class Checker {
         if (value && !std::isfinite(*value)) {
             throw InputError(Issue{place, units::format_shortest(*value), "a finite number"});
         }
+        if (cell.format && (cell.format->decimals < 0 || cell.format->decimals > 9)) {
+            mistake(place.text() + ": decimals " + std::to_string(cell.format->decimals));
+        }
+        if (cell.format) need_clean(cell.format->unit, place);
     }
 
     static void columns(const std::string& table, const std::vector<Column>& columns) {

@@ -39,7 +39,7 @@ Look look_of(Tone tone) {
             return {0xC99B4C, 0x6E4F1C, Pattern::cross, Dash::dotted, Marker::square};
         case Tone::leak: return {0x15222E, 0x15222E, Pattern::solid, Dash::dashed, Marker::diamond};
         case Tone::over_scheduled:
-            return {0x94662B, 0x4F3410, Pattern::horizontal, Dash::dashed, Marker::circle};
+            return {0xA8752F, 0x4F3410, Pattern::solid, Dash::dashed, Marker::circle};
         case Tone::reference:
             return {0x2B2B2B, 0x2B2B2B, Pattern::solid, Dash::dashed, Marker::square};
         case Tone::low_quarter:
@@ -61,7 +61,7 @@ double luminance(Rgb colour) {
 
 Rgb ink_on(Rgb colour) {
     // Equal contrast with black and white lies at sqrt(1.05 x 0.05) - 0.05.
-    return luminance(colour) > 0.179 ? ink_text : 0xFFFFFF;
+    return luminance(colour) > 0.179 ? 0x000000 : 0xFFFFFF;
 }
 
 }  // namespace evenfall::reports

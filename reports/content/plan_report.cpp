@@ -8,7 +8,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <map>
+#include <vector>
 
 namespace evenfall::reports {
 namespace {
@@ -25,35 +25,57 @@ double shown_rate(const Shown& shown, double mm_per_hour) {
     return shown.rate(mm_per_hour * units::millimetre_per_hour);
 }
 
+/// Sums over the turf cells of a block of the raster.
+struct Block {
+    double turf = 0.0;              ///< cells
+    double x = 0.0, y = 0.0;        ///< m
+    double rate = 0.0;              ///< mm/h
+};
+
+int block_side(const plan::Raster& raster, std::size_t cells) {
+    const double shrink = std::sqrt(static_cast<double>(raster.cells()) / static_cast<double>(cells));
+    return std::max(1, static_cast<int>(std::ceil(shrink)));
+}
+
+/// Row by row from the south; about `cells` of them.
+std::vector<Block> blocks_of(const Overlap& o, std::size_t cells) {
+    const plan::Raster& raster = o.field.raster();
+    const auto rates = o.field.rates();
+    const int side = block_side(raster, cells);
+    const int across = (raster.columns + side - 1) / side;
+    std::vector<Block> blocks(static_cast<std::size_t>(across) *
+                              static_cast<std::size_t>((raster.rows + side - 1) / side));
+    for (int y = 0; y < raster.rows; ++y) {
+        for (int x = 0; x < raster.columns; ++x) {
+            const std::size_t cell = raster.index(x, y);
+            if (o.ground[cell] != plan::Surface::turf) continue;
+            Block& b = blocks[static_cast<std::size_t>((y / side) * across + x / side)];
+            b.turf += 1.0;
+            b.x += raster.x(x);
+            b.y += raster.y(y);
+            b.rate += static_cast<double>(rates[cell]);
+        }
+    }
+    return blocks;
+}
+
 /// The predicted rates in blocks coarse enough for a picture: block means over turf.
 Field picture(const Plan& p, const Overlap& o, const Shown& shown, std::size_t cells) {
     const plan::Raster& raster = o.field.raster();
-    const auto rates = o.field.rates();
     const Length unit = p.units.length.unit;
-    const double shrink = std::sqrt(static_cast<double>(raster.cells()) / static_cast<double>(cells));
-    const int step = std::max(1, static_cast<int>(std::ceil(shrink)));
+    const int side = block_side(raster, cells);
     Field f;
-    f.columns = static_cast<std::size_t>((raster.columns + step - 1) / step);
-    f.rows = static_cast<std::size_t>((raster.rows + step - 1) / step);
-    f.dx = (step * raster.hx * units::metre).in(unit);
-    f.dy = (step * raster.hy * units::metre).in(unit);
+    f.columns = static_cast<std::size_t>((raster.columns + side - 1) / side);
+    f.rows = static_cast<std::size_t>((raster.rows + side - 1) / side);
+    f.dx = (side * raster.hx * units::metre).in(unit);
+    f.dy = (side * raster.hy * units::metre).in(unit);
     f.x0 = (raster.x0 * units::metre).in(unit) + f.dx / 2.0;
     f.y0 = (raster.y0 * units::metre).in(unit) + f.dy / 2.0;
-    f.method = "means of the prediction over blocks of " + std::to_string(step) + " by " +
-               std::to_string(step) + " cells";
-    for (int by = 0; by < raster.rows; by += step) {
-        for (int bx = 0; bx < raster.columns; bx += step) {
-            double sum = 0.0, count = 0.0;
-            for (int y = by; y < std::min(by + step, raster.rows); ++y) {
-                for (int x = bx; x < std::min(bx + step, raster.columns); ++x) {
-                    if (o.ground[raster.index(x, y)] != plan::Surface::turf) continue;
-                    sum += static_cast<double>(rates[raster.index(x, y)]);
-                    count += 1.0;
-                }
-            }
-            f.values.push_back(count > 0.0 ? shown_rate(shown, sum / count)
-                                           : std::numeric_limits<double>::quiet_NaN());
-        }
+    f.method = "means of the prediction over blocks of " + std::to_string(side) + " by " +
+               std::to_string(side) + " cells";
+    for (const Block& b : blocks_of(o, cells)) {
+        f.values.push_back(b.turf > 0.0 ? shown_rate(shown, b.rate / b.turf)
+                                        : std::numeric_limits<double>::quiet_NaN());
     }
     return f;
 }
@@ -62,21 +84,20 @@ Table samples(const Plan& p, const Overlap& o, const Shown& shown) {
     const std::string ground(p.units.length.name);
     Table t{"samples",
             "Predicted rate at sample places",
-            "Means over the block of turf around each place; the numbers of the map.",
+            "Means over blocks of turf, given for the middle of the turf in each; the numbers of the "
+            "map.",
             {{"place", "Place", {}, true},
              {"x", "x", {1, ground}},
              {"y", "y", {1, ground}},
              {"rate", "Rate", shown.rate_format()}},
             {}};
-    const Field f = picture(p, o, shown, sample_places);
-    for (std::size_t r = 0; r < f.rows; ++r) {
-        for (std::size_t c = 0; c < f.columns; ++c) {
-            const double v = f.values[r * f.columns + c];
-            if (!std::isfinite(v)) continue;
-            const std::string key = std::to_string(t.rows.size() + 1);
-            t.add(key, {text("S" + key), number(f.x0 + static_cast<double>(c) * f.dx),
-                        number(f.y0 + static_cast<double>(r) * f.dy), number(v)});
-        }
+    for (const Block& b : blocks_of(o, sample_places)) {
+        if (!(b.turf > 0.0)) continue;
+        const std::string key = std::to_string(t.rows.size() + 1);
+        const Length unit = p.units.length.unit;
+        t.add(key, {text("S" + key), number((b.x / b.turf * units::metre).in(unit)),
+                    number((b.y / b.turf * units::metre).in(unit)),
+                    number(shown_rate(shown, b.rate / b.turf))});
     }
     return t;
 }
@@ -162,7 +183,7 @@ Chart map(const Plan& p, const Overlap& o, const Shown& shown) {
     m.x_axis = {"x", ground};
     m.y_axis = {"y", ground};
     m.value_axis = {"Rate", shown.rate_format().unit};
-    m.decimals = shown.us() ? 2 : 1;
+    m.decimals = shown.us() ? 3 : 1;
     m.field = picture(p, o, shown, field_cells);
     m.contours = contours_of(*m.field, round_levels(*m.field, 6));
     return {"rate_map", "Predicted rate over the turf",

@@ -10,7 +10,7 @@
 
 /// The report on a design plan: what its heads should do together, as predicted. The map shows the
 /// predicted rate as a field with its numbers at sample places.
-/// Tests: tests/reports/plan_report_test.cpp
+/// Tests: tests/reports/text_test.cpp, tests/golden
 namespace evenfall::reports {
 
 Report plan_report(const plan::Plan& plan, const plan::Overlap& overlap, const Frame& frame);

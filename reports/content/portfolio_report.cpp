@@ -60,8 +60,7 @@ Table ranking(const std::vector<PortfolioSite>& sites, const std::string& curren
              {"over_budget", "Over budget", v},
              {"over_per_area", "Over budget by area", per_area},
              {"leak", "Leak", v},
-             {"avoidable", "Could be saved", v},
-             {"days", "Days counted", {0, ""}}},
+             {"avoidable", "Could be saved", v}},
             {}};
     if (!currency.empty()) t.columns.push_back({"money", "Avoidable waste, cost", {2, currency}});
     double rank = 1.0;
@@ -86,8 +85,7 @@ Table ranking(const std::vector<PortfolioSite>& sites, const std::string& curren
                                 number(shown.volume(f.over_budget)),
                                 computed(rate, "{over_budget}/{size}"),
                                 leak,
-                                avoidable,
-                                number(f.days_counted)};
+                                avoidable};
         if (!currency.empty()) cells.push_back(number(s.avoidable_money));
         t.add(std::to_string(static_cast<int>(rank)), std::move(cells));
         rank += 1.0;

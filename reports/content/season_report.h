@@ -12,7 +12,7 @@
 /// The report on a season of one site: use against budget, where the water went, what to fix.
 /// Volumes of the account are formulas that start from metered use, need, leak, off-target share
 /// and the two multipliers of each area and month.
-/// Tests: tests/reports/season_report_test.cpp, tests/golden
+/// Tests: tests/reports/text_test.cpp, tests/golden
 namespace evenfall::reports {
 
 /// @param price  of water, used where the result carries no rates of its own; without either the

@@ -10,6 +10,12 @@ std::string Column::head() const {
     return format.unit.empty() ? title : title + ", " + format.unit;
 }
 
+std::string printed_in(const Row& row, std::size_t column, const Table& table) {
+    const Cell& cell = row.cells[column];
+    if (row.kind == RowKind::total && cell.empty()) return {};
+    return printed(cell, table.columns[column].format, false);
+}
+
 std::optional<std::size_t> Table::column_index(std::string_view column) const {
     for (std::size_t i = 0; i < columns.size(); ++i) {
         if (columns[i].key == column) return i;

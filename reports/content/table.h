@@ -55,6 +55,10 @@ struct Table {
     void add(std::string row_key, std::vector<Cell> cells, RowKind kind = RowKind::data);
 };
 
+/// A cell of a table as it is printed there: without the unit that the head carries. In a total row
+/// an empty cell is a column that is not added up, not a gap.
+std::string printed_in(const Row& row, std::size_t column, const Table& table);
+
 using RawValue = std::variant<std::monostate, double, std::string_view>;
 
 /// A long table that is written row by row and never held in memory: readings, weather days.

@@ -30,7 +30,15 @@ namespace evenfall::reports {
 namespace {
 
 QColor colour(Rgb rgb) { return QColor::fromRgb(rgb); }
-QString text_of(const std::string& t) { return QString::fromStdString(t); }
+/// Qt Charts reads its texts as HTML; a name with "<" in it must not become a tag.
+QString text_of(const std::string& t) { return QString::fromStdString(t).toHtmlEscaped(); }
+
+/// Broken at a blank near the middle where it is long.
+QString in_two_lines(const QString& t) {
+    if (t.size() <= 16) return t;
+    const qsizetype middle = t.indexOf(QLatin1Char(' '), t.size() / 2 - 4);
+    return middle < 0 ? t : t.left(middle) + QStringLiteral("<br/>") + t.mid(middle + 1);
+}
 
 Qt::BrushStyle brush_of(Pattern pattern) {
     switch (pattern) {
@@ -102,7 +110,10 @@ class ChartMaker {
         chart_->legend()->setAlignment(Qt::AlignBottom);
         chart_->legend()->setFont(house_font(8.0));
         chart_->legend()->setLabelColor(colour(ink_text));
-        chart_->legend()->setMarkerShape(QLegend::MarkerShapeFromSeries);
+        const bool lines = content_.series.front().draw == Draw::line;
+        chart_->legend()->setMarkerShape(lines ? QLegend::MarkerShapeFromSeries
+                                               : QLegend::MarkerShapeRectangle);
+        chart_->legend()->setVisible(content_.series.size() > 1);
     }
 
     bool known(std::size_t category) const {
@@ -114,9 +125,10 @@ class ChartMaker {
     void labels() {
         const auto raw = table_.labels(content_.categories.column);
         for (std::size_t i = 0; i < raw.size(); ++i) {
-            QString label = text_of(raw[i]);
-            if (label.size() > 28) label = label.left(27) + QChar(0x2026);
-            if (!known(i)) label += QStringLiteral(" (no data)");
+            QString label = QString::fromStdString(raw[i]);
+            if (label.size() > 40) label = label.left(39) + QChar(0x2026);
+            label = in_two_lines(label.toHtmlEscaped());
+            if (!known(i)) label += QStringLiteral("<br/>no data");
             // The axis keeps one of two equal labels; a blank that nobody sees keeps both.
             while (labels_.contains(label)) label += QChar(0x200B);
             labels_.append(label);

@@ -148,7 +148,7 @@ class MapPainter {
     }
 
     void cans() {
-        const double side = std::min(spacing_ * unit_ * (map_.field ? 0.62 : 0.9), 34.0 * pt_);
+        const double side = std::min(spacing_ * unit_ * (map_.field ? 0.56 : 0.9), 30.0 * pt_);
         QFont font = house_font(8.0);
         for (double size = 8.0; size > 3.0; size -= 0.5) {
             font = house_font(size);
@@ -244,7 +244,7 @@ class MapPainter {
                         Qt::AlignLeft | Qt::AlignVCenter, number(v));
         }
         p_.setFont(house_font(7.0, true));
-        p_.drawText(QRectF(bar.left() - 6 * pt_, bar.top() - 22 * pt_, 72 * pt_, 20 * pt_),
+        p_.drawText(QRectF(bar.left() - 6 * pt_, bar.top() - 27 * pt_, 72 * pt_, 20 * pt_),
                     Qt::AlignLeft | Qt::AlignBottom | Qt::TextWordWrap,
                     QString::fromStdString(map_.value_axis.text()));
     }

@@ -123,6 +123,8 @@ void finish_pdf(const std::string& pdf, const std::string& created,
         document.setSuppressWarnings(true);
         document.processMemoryFile("report", pdf.data(), pdf.size());
         set_dates(document, created);
+        // Half of a new identifier is the old one, and Qt draws that at random.
+        document.getTrailer().removeKey("/ID");
         document.getRoot().replaceKey("/Lang", QPDFObjectHandle::newString("en"));
         Outline(document, geometry).build(bookmarks);
         QPDFWriter writer(document, path.c_str());

@@ -33,7 +33,7 @@ PageFlow::TableShape PageFlow::shape_of(const Table& table) const {
     for (const Row& row : table.rows) {
         auto& cells = shape.cells.emplace_back();
         for (std::size_t c = 0; c < table.columns.size(); ++c) {
-            cells.push_back(text_of(printed(row.cells[c], table.columns[c].format, false)));
+            cells.push_back(text_of(printed_in(row, c, table)));
         }
     }
     const auto measure = [&](double size) {
@@ -57,7 +57,7 @@ PageFlow::TableShape PageFlow::shape_of(const Table& table) const {
     };
     // Small print beats a table in two pieces, down to what can still be read on paper.
     double total = 0.0;
-    for (const double size : {8.5, 7.5, 6.8, 6.2}) {
+    for (const double size : {8.5, 7.5, 6.8, 6.2, 5.8}) {
         total = measure(size);
         if (total <= width()) break;
     }

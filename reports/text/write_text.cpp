@@ -56,7 +56,7 @@ class TextWriter {
         for (std::size_t c = 0; c < n; ++c) widths[c] = length_in_characters(t.columns[c].head());
         for (std::size_t r = 0; r < t.rows.size(); ++r) {
             for (std::size_t c = 0; c < n; ++c) {
-                lines[r].push_back(printed(t.rows[r].cells[c], t.columns[c].format, false));
+                lines[r].push_back(printed_in(t.rows[r], c, t));
                 widths[c] = std::max(widths[c], length_in_characters(lines[r][c]));
             }
         }

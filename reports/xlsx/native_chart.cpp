@@ -94,9 +94,9 @@ lxw_chart* need_chart(lxw_chart* chart) {
 }
 
 void dress_axes(lxw_chart* c, const SeriesChart& chart) {
-    // In a horizontal bar chart the axes change places in the library as in the file format.
-    lxw_chart_axis* x = c->x_axis;
-    lxw_chart_axis* y = c->y_axis;
+    // The library names axes by where they lie: in a horizontal bar chart categories run along y.
+    lxw_chart_axis* x = chart.horizontal ? c->y_axis : c->x_axis;
+    lxw_chart_axis* y = chart.horizontal ? c->x_axis : c->y_axis;
     chart_axis_set_name(x, chart.x.text().c_str());
     chart_axis_set_name(y, chart.y.text().c_str());
     lxw_chart_font plain{};
@@ -229,7 +229,8 @@ void insert_series_chart(lxw_workbook* book, const SafeSheet& sheet, const Layou
     const auto& content = std::get<SeriesChart>(chart.content);
     lxw_chart* c = ChartBuilder(book, layout, table, content).build();
     dress_axes(c, content);
-    chart_legend_set_position(c, LXW_CHART_LEGEND_BOTTOM);
+    chart_legend_set_position(
+        c, content.series.size() > 1 ? LXW_CHART_LEGEND_BOTTOM : LXW_CHART_LEGEND_NONE);
     chart_show_blanks_as(c, LXW_CHART_BLANKS_AS_GAP);
     place_chart(c, sheet, chart, row);
 }

@@ -27,6 +27,8 @@ struct Discard {
     void operator()(lxw_workbook* book) const { lxw_workbook_free(book); }
 };
 
+constexpr std::size_t text_width = 42;  ///< characters of a line in a cell of running text
+
 /// Widths of the columns of one sheet, in characters.
 class Widths {
   public:
@@ -200,10 +202,24 @@ class BookWriter {
         row = lines(s, row, t.sentence, true);
         head(s, t.columns, row++, widths);
         for (std::size_t r = 0; r < t.rows.size(); ++r, ++row) {
+            grow(s, t.rows[r], row);
             for (std::size_t c = 0; c < t.columns.size(); ++c) cell(s, t, r, c, row, widths);
         }
         for (const auto& note : t.footnotes) row = lines(s, row, note, true);
         return row + 1;
+    }
+
+    /// Not every program makes rows taller for wrapped text.
+    static void grow(const SafeSheet& s, const Row& row, lxw_row_t at) {
+        std::size_t lines = 1;
+        for (const Cell& cell : row.cells) {
+            if (const auto* t = std::get_if<std::string>(&cell.value)) {
+                lines = std::max(lines, wrap(*t, text_width).size());
+            }
+        }
+        if (lines > 1) {
+            need(worksheet_set_row(s.raw(), at, 13.5 * static_cast<double>(lines), nullptr), "row");
+        }
     }
 
     void head(const SafeSheet& s, const std::vector<Column>& columns, lxw_row_t row,
@@ -233,7 +249,7 @@ class BookWriter {
         const auto value = cell.number();
         const std::size_t length =
             length_in_characters(printed(cell, t.columns[c].format, look.unit_in_cell));
-        widths.take(c, std::min<std::size_t>(length, 44));
+        widths.take(c, std::min<std::size_t>(length, text_width + 2));
         if (value && !cell.formula.empty()) {
             s.formula(row, column, layout_.formula(cell.formula, t, r), *value, formats_->of(look));
         } else if (value) {

@@ -81,7 +81,7 @@ def compare(path, work):
             count += 1
             try:
                 text = got[sheet][row][column]
-                ours = float(text)
+                ours = float(text[:-1]) / 100 if text.endswith("%") else float(text)
             except (KeyError, IndexError, ValueError) as e:
                 bad.append(f"{path.name}, {sheet}, row {row + 1}, column {column + 1}: "
                            f"{formula} stored {value!r}, recalculated {e!r}")

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "reports/content/audit_report.h"
+#include "reports/content/raw_tables.h"
 #include "reports/content/season_report.h"
 #include "reports/text/report_json.h"
 #include "reports/text/write_csv.h"
@@ -14,6 +15,7 @@
 
 #include <cstdlib>
 #include <fstream>
+#include <memory>
 #include <sstream>
 
 using namespace evenfall;
@@ -107,6 +109,18 @@ TEST_CASE("raw tables stream into CSV", "[reports]") {
     std::ostringstream out;
     write_csv(raw, out);
     CHECK(out.str() == "time,v_gal\r\n2024-01-01,0\r\n2024-01-01,1\r\n2024-01-01,2\r\n2024-01-04,\r\n");
+}
+
+TEST_CASE("the records of a season stream out, gaps as gaps", "[reports]") {
+    auto in = samples::season_inputs();
+    in.weather[1].rain.reset();
+    std::ostringstream readings, weather;
+    const auto shared = std::make_shared<const budget::SeasonInputs>(in);
+    write_csv(readings_table(shared), readings);
+    write_csv(weather_table(shared), weather);
+    CHECK_THAT(readings.str(), Contains("SH-M1,2024-02-01T00:00:00Z,10000,gal,0,measured\r\n"));
+    CHECK_THAT(weather.str(), Contains("2024-01-01,,,,,,,0,"));
+    CHECK_THAT(weather.str(), Contains("2024-01-02,,,,,,,,"));
 }
 
 TEST_CASE("JSON carries the whole report there and back", "[reports]") {
