@@ -79,7 +79,8 @@ CREATE TABLE reading (
     span     INTEGER NOT NULL DEFAULT 0 CHECK (span >= 0),
     revision INTEGER NOT NULL DEFAULT 0,
     value    REAL NOT NULL,
-    kind     INTEGER NOT NULL CHECK (kind IN (1, 2, 3)),
+    -- A range and not IN (1, 2, 3): SQLite builds a table for such a list, for every row inserted.
+    kind     INTEGER NOT NULL CHECK (kind BETWEEN 1 AND 3),
     import   INTEGER REFERENCES import(id),
     PRIMARY KEY (meter, at, span, revision)
 ) STRICT, WITHOUT ROWID;
