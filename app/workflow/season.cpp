@@ -6,6 +6,7 @@
 #include "core/store/catch_test_store.h"
 #include "core/store/meter_store.h"
 #include "core/store/price_store.h"
+#include "core/store/planting_store.h"
 #include "core/store/site_store.h"
 #include "core/store/station_store.h"
 #include "core/store/weather_store.h"
@@ -123,6 +124,7 @@ budget::SeasonInputs season_inputs(const store::Book& book, const SeasonQuestion
         .to = question.to,
         .rain = weather::parse_rain_rule(question.rain),
         .quarter_rule = question.quarter_rule,
+        .plantings = store::plantings(book, site.code),
     };
     return inputs;
 }

@@ -210,9 +210,10 @@ AreaSeason start_area(const SeasonInputs& in, const site::Area& area) {
 std::vector<std::vector<weather::CoefficientChoice>> coefficients_of(const SeasonInputs& in) {
     std::vector<std::vector<weather::CoefficientChoice>> all;
     for (const site::Area& area : in.areas) {
+        const auto plan = weather::plan_of(in.plantings, area.code);
         auto& months = all.emplace_back();
         for (Month m = in.from; m <= in.to; m = calendar::plus_months(m, 1)) {
-            months.push_back(weather::landscape_coefficient(area, m));
+            months.push_back(weather::coefficient_of_month(area, plan, m));
         }
     }
     return all;

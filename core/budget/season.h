@@ -16,6 +16,7 @@
 #include "core/site/site.h"
 #include "core/weather/effective_rain.h"
 #include "core/weather/landscape_coefficient.h"
+#include "core/weather/planting.h"
 #include "core/weather/reference_et.h"
 #include "core/weather/weather_day.h"
 
@@ -82,6 +83,8 @@ struct SeasonInputs {
     calendar::Month to;                          ///< included
     weather::RainRule rain;
     audit::QuarterRule quarter_rule;
+    /// Sod harvests, new turf, overseeding and shade: they change an area's coefficient.
+    std::vector<weather::Planting> plantings = {};
 };
 
 /// Figures of one period of one area, or of the site. An empty optional is "not known".

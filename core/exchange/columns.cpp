@@ -86,6 +86,10 @@ std::vector<KindSpec> make_kinds() {
           {"billed_ccf", "billed", "ccf"}, {"billed_ft3", "billed", "ft3"},
           {"billed_m3", "billed", "m3"}, {"billed_acre_ft", "billed", "acre_ft"}},
          {{"meter", "from", "to", "billed"}}},
+        {Kind::plantings, "plantings",
+         {{"area", "area", ""}, {"kind", "kind", ""}, {"from", "from", ""}, {"to", "to", ""},
+          {"key", "key", ""}, {"coefficient", "coefficient", ""}},
+         {{"area", "kind", "from"}}},
     };
 }
 

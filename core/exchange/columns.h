@@ -14,7 +14,7 @@
 namespace evenfall::exchange {
 
 enum class Kind {
-    sites, meters, exchanges, areas, weather_stations, readings, weather, catches, bills
+    sites, meters, exchanges, areas, weather_stations, readings, weather, catches, bills, plantings
 };
 
 /// "readings"; what `--as` takes and what an import record says.

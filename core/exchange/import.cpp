@@ -54,6 +54,7 @@ void import_kind(ImportRun& run) {
         case Kind::weather: import_weather(run); return;
         case Kind::catches: import_catches(run); return;
         case Kind::bills: import_bills(run); return;
+        case Kind::plantings: import_plantings(run); return;
     }
 }
 

@@ -78,5 +78,6 @@ void import_readings(ImportRun& run);
 void import_weather(ImportRun& run);
 void import_catches(ImportRun& run);
 void import_bills(ImportRun& run);
+void import_plantings(ImportRun& run);
 
 }  // namespace evenfall::exchange

@@ -31,13 +31,6 @@ void check_coefficient(double k) {
     }
 }
 
-bool within(const CoverPeriod& cover, calendar::Date date) {
-    const std::chrono::year_month_day ymd{date};
-    const std::chrono::month_day md{ymd.month(), ymd.day()};
-    if (cover.from <= cover.to) return cover.from <= md && md <= cover.to;
-    return cover.from <= md || md <= cover.to;
-}
-
 double straight(double from, double to, int step, int length) {
     return from + (to - from) * static_cast<double>(step) / static_cast<double>(length);
 }
@@ -64,7 +57,7 @@ CoefficientChoice unshaded(const site::Area& area, const CoefficientPlan& plan,
     const calendar::Month month = calendar::month_of(date);
     if (!area.coefficient) {
         for (const auto& cover : plan.covers) {
-            if (!within(cover, date)) continue;
+            if (date < cover.from || date > cover.to) continue;
             const auto& plant = row_or_error("plants.csv", cover.plant);
             auto choice = monthly_coefficient(plant.text("coefficients"), month);
             choice.method += ", under " + std::string(plant.text("name"));
@@ -119,18 +112,21 @@ Establishment establishment(std::string_view key, calendar::Date from) {
 
 CoefficientChoice coefficient_on(const site::Area& area, const CoefficientPlan& plan,
                                  calendar::Date date) {
-    check_shade(plan.shade);
     auto choice = unshaded(area, plan, date);
-    if (plan.shade != 1.0) {
-        choice.value = units::LandscapeCoefficient::of(choice.value.value() * plan.shade);
-        choice.method += ", shade or microclimate x " + number(plan.shade);
+    for (const auto& shade : plan.shades) {
+        if (date < shade.from || (shade.to && date > *shade.to)) continue;
+        check_shade(shade.factor);
+        choice.value = units::LandscapeCoefficient::of(choice.value.value() * shade.factor);
+        choice.method += ", shade or microclimate x " + number(shade.factor);
         choice.source += "; Costello et al. (2000) for the microclimate factor";
+        break;
     }
     return choice;
 }
 
 CoefficientChoice coefficient_of_month(const site::Area& area, const CoefficientPlan& plan,
                                        calendar::Month month) {
+    if (plan.empty()) return landscape_coefficient(area, month);
     auto choice = coefficient_on(area, plan, calendar::first_day(month));
     double sum = 0.0;
     bool same = true;

@@ -18,7 +18,8 @@
 ///     a sod crop                           its growth stage
 ///     a period under another plant         that plant's monthly set (overseeding)
 ///     otherwise                            the area's own (landscape_coefficient.h)
-/// and that times the shade factor. A coefficient in the area's record stands against everything but
+/// and that times the shade factor of the day. All of it is dated, as it happened: a winter's rye is
+/// one record a year. A coefficient in the area's record stands against everything but
 /// establishment and sod stages: who typed it meant it for the turf as it usually is.
 ///
 /// Sources: growth stages, FAO-56 chapter 6, Eq. 66; shade as a microclimate factor, Costello et al.
@@ -67,18 +68,28 @@ struct Establishment {
 /// @throws InputError for an unknown key
 Establishment establishment(std::string_view key, calendar::Date from);
 
-/// A part of each year under another plant, both ends included; it may run over the new year.
+/// A time under another plant, both days included.
 struct CoverPeriod {
-    std::chrono::month_day from;
-    std::chrono::month_day to;
+    calendar::Date from;
+    calendar::Date to;
     std::string plant;  ///< key in plants.csv
+};
+
+/// Shade of trees or buildings as a microclimate factor, 0.5 to 1; exposed places up to 1.4.
+struct ShadePeriod {
+    calendar::Date from;
+    std::optional<calendar::Date> to;  ///< included; empty: on and on
+    double factor = 1.0;
 };
 
 struct CoefficientPlan {
     std::vector<Establishment> establishments;
     std::vector<SodCrop> sod;
     std::vector<CoverPeriod> covers;
-    double shade = 1.0;  ///< microclimate factor of shade, 0.5 to 1; exposed places up to 1.4
+    std::vector<ShadePeriod> shades;
+    bool empty() const {
+        return establishments.empty() && sod.empty() && covers.empty() && shades.empty();
+    }
 };
 
 /// @throws InputError for a plant that is not in the data, a shade factor out of range, or anything

@@ -71,8 +71,12 @@ double vapour_of(const WeatherDay& day, double tmax, double tmin, const StationS
         if (dew >= defaults().temperature_low && dew <= tmax) return saturation_pressure(dew);
         flags.emplace_back("dew point not possible, not used");
     }
-    const auto rhmax = humidity(day.rhmax_percent, "highest humidity", flags);
-    const auto rhmin = humidity(day.rhmin_percent, "lowest humidity", flags);
+    auto rhmax = humidity(day.rhmax_percent, "highest humidity", flags);
+    auto rhmin = humidity(day.rhmin_percent, "lowest humidity", flags);
+    if (rhmax && rhmin && *rhmin > *rhmax) {
+        flags.emplace_back("lowest humidity above the highest, neither used");
+        rhmax = rhmin = std::nullopt;
+    }
     if (rhmax && rhmin) return vapour_from_both_humidities(tmax, tmin, *rhmax, *rhmin);
     if (rhmax) {
         flags.emplace_back("vapour pressure from the highest humidity alone (FAO-56 Eq. 18)");

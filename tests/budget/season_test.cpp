@@ -63,6 +63,20 @@ TEST_CASE("a month of one area, worked by hand", "[budget][derived]") {
     CHECK_FALSE(choice.assumed);
 }
 
+// DERIVED by hand. New turf at 1.0 for the first 15 of 30 days, the record's 0.8 after: 0.9, 5.4 in.
+TEST_CASE("new turf changes the coefficient of its days", "[budget][derived]") {
+    auto in = one_area_june();
+    const auto from = calendar::first_day(in.from);
+    in.plantings = {{in.areas[0].code, weather::PlantingKind::establishment, from,
+                     from + std::chrono::days{14}, "", 1.0},
+                    {"elsewhere", weather::PlantingKind::shade, from, {}, "", 0.5}};
+    const auto m = season(in).areas[0].months[0];
+    CHECK_THAT(m.need_depth.value().in(inch), WithinAbs(5.4, 1e-12));
+    CHECK_THAT(m.coefficient.value().value.value(), WithinAbs(0.9, 1e-12));
+    in.plantings[0].coefficient = 9.0;
+    CHECK_THROWS_AS(season(in), InputError);
+}
+
 // DERIVED. Leak 20,000 and 10 % off target: off (200,000 - 20,000) x 0.1 = 18,000.
 TEST_CASE("leak and off-target water come off first", "[budget][derived]") {
     auto in = one_area_june();

@@ -3,6 +3,7 @@
 
 #include "core/input_error.h"
 #include "core/reference/table.h"
+#include "core/weather/planting.h"
 
 #include <catch2/catch.hpp>
 
@@ -21,10 +22,9 @@ site::Area bermuda() {
     return area;
 }
 
-/// Phoenix: bermuda from 1 April to 14 October, winter rye for the rest.
+/// As in Phoenix: bermuda from 1 April to 14 October, winter rye for the rest.
 CoverPeriod winter_rye(const std::string& plant) {
-    using namespace std::chrono;
-    return {October / 15, March / 31, plant};
+    return {calendar::make_date(2024, 10, 15), calendar::make_date(2025, 3, 31), plant};
 }
 
 }  // namespace
@@ -52,7 +52,7 @@ TEST_CASE("overseeding by the day", "[weather][published]") {
 }
 
 // CONSTRUCTED.
-TEST_CASE("a cover period may run over the new year", "[weather][constructed]") {
+TEST_CASE("a winter under rye", "[weather][constructed]") {
     CoefficientPlan plan;
     plan.covers.push_back(winter_rye("perennial_ryegrass"));
     const auto on = [&](int y, unsigned m, unsigned d) {
@@ -109,11 +109,50 @@ TEST_CASE("establishment and shade", "[weather][constructed]") {
     const auto may = coefficient_of_month(area, plan, std::chrono::year{2024} / 5);
     CHECK_THAT(may.value.value(), WithinAbs((19.0 * 0.62 + 12.0 * 1.0) / 31.0, 1e-12));
 
-    plan.shade = 0.7;
+    plan.shades.push_back({laid, laid + days{40}, 0.7});
     const auto shaded = coefficient_on(area, plan, laid);
     CHECK_THAT(shaded.value.value(), WithinAbs(0.7, 1e-12));
     CHECK_THAT(shaded.method, Contains("x 0.7"));
-    plan.shade = 0.3;
+    CHECK(coefficient_on(area, plan, laid + days{41}).value.value() == 0.62);
+    plan.shades.front().factor = 0.3;
     CHECK_THROWS_AS(coefficient_on(area, plan, laid), InputError);
     CHECK_THROWS_AS(establishment("plugs", laid), InputError);
+}
+
+// CONSTRUCTED. Records of a book become a plan; the next harvest ends the crop before it.
+TEST_CASE("a plan from the records of an area", "[weather][constructed]") {
+    const auto day = [](int m, unsigned d) { return calendar::make_date(2024, static_cast<unsigned>(m), d); };
+    const std::vector<Planting> records{
+        {"north", PlantingKind::sod, day(9, 1), {}, "regrown_warm", {}},
+        {"north", PlantingKind::sod, day(4, 10), {}, "regrown_warm", {}},
+        {"south", PlantingKind::establishment, day(5, 1), {}, "seed_warm", {}},
+        {"south", PlantingKind::establishment, day(8, 1), day(8, 10), "", 0.9},
+        {"south", PlantingKind::overseeding, day(10, 15), day(12, 31), "perennial_ryegrass", {}},
+        {"south", PlantingKind::shade, day(1, 1), {}, "", 0.8}};
+    const auto north = plan_of(records, "north");
+    REQUIRE(north.sod.size() == 2);
+    CHECK(north.sod[0].harvested == day(4, 10));
+    CHECK(north.sod[0].next_harvest == day(9, 1));
+    CHECK_FALSE(north.sod[1].next_harvest);
+    CHECK_THAT(coefficient_on(bermuda(), north, day(9, 2)).method, Contains("day 2"));
+    const auto south = plan_of(records, "south");
+    REQUIRE(south.establishments.size() == 2);
+    CHECK(south.establishments[0].days == 40);
+    CHECK(south.establishments[1].days == 10);
+    CHECK(south.establishments[1].coefficient == 0.9);
+    CHECK_THAT(coefficient_on(bermuda(), south, day(10, 20)).value.value(), WithinAbs(0.76, 1e-12));
+    CHECK(plan_of(records, "east").empty());
+
+    CHECK(planting_kind_named("sod") == PlantingKind::sod);
+    CHECK_THROWS_WITH(planting_kind_named("plugs"), Contains("overseeding"));
+    const auto refused = [&](Planting p) { CHECK_THROWS_AS(check_planting(p), InputError); };
+    refused({"a", PlantingKind::sod, day(4, 1), {}, "hydroponic", {}});
+    refused({"a", PlantingKind::overseeding, day(4, 1), {}, "perennial_ryegrass", {}});
+    refused({"a", PlantingKind::overseeding, day(4, 1), day(3, 1), "perennial_ryegrass", {}});
+    refused({"a", PlantingKind::overseeding, day(4, 1), day(5, 1), "moss", {}});
+    refused({"a", PlantingKind::shade, day(4, 1), {}, "", {}});
+    refused({"a", PlantingKind::shade, day(4, 1), {}, "", 0.2});
+    refused({"a", PlantingKind::establishment, day(4, 1), {}, "", 0.9});
+    refused({"a", PlantingKind::establishment, day(4, 1), {}, "sod", 90.0});
+    CHECK_NOTHROW(check_planting({"a", PlantingKind::establishment, day(4, 1), {}, "sod", {}}));
 }

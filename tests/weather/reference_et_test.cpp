@@ -316,6 +316,12 @@ TEST_CASE("impossible weather is refused or flagged", "[weather][constructed]") 
     CHECK(has_flag(et, "humidity missing"));
 
     day = uccle();
+    std::swap(day.rhmax_percent, day.rhmin_percent);
+    et = reference_et(day, uccle_station);
+    CHECK(has_flag(et, "lowest humidity above the highest"));
+    CHECK(has_flag(et, "humidity missing"));
+
+    day = uccle();
     day.solar = 55.0 * megajoule_per_m2;
     day.wind = -1.0 * metre_per_second;
     et = reference_et(day, uccle_station);

@@ -93,6 +93,11 @@ TEST_CASE("faults of a single day", "[weather][constructed]") {
                 impossible));
     CHECK(shows(with([](auto& r) { r[9].rhmin_percent = 0.0; }), "humidity_impossible",
                 impossible));
+    CHECK(shows(with([](auto& r) {
+              r[9].rhmin_percent = 80.0;
+              r[9].rhmax_percent = 40.0;
+          }),
+          "humidity_swapped", impossible));
     CHECK(shows(with([](auto& r) { r[9].rhmin_percent = 2.0; }), "humidity_very_low", suspect));
     CHECK(shows(with([](auto& r) { r[9].solar = 680.0 * megajoule_per_m2; }),
                 "radiation_impossible", impossible));
