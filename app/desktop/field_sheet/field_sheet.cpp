@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/field_sheet/field_sheet.h"
+
+#include "app/desktop/shown.h"
+#include "core/audit/resample.h"
+#include "core/audit/sample.h"
+#include "core/input_error.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace evenfall::desktop {
+
+class SwapCan : public QUndoCommand {
+  public:
+    SwapCan(FieldSheet& sheet, std::size_t index, SheetCan can, const QString& what)
+        : QUndoCommand(what), sheet_(sheet), index_(index), can_(std::move(can)) {}
+    void redo() override {
+        std::swap(sheet_.data_.cans[index_], can_);
+        Q_EMIT sheet_.can_changed(index_);
+        sheet_.analyse();
+    }
+    void undo() override { redo(); }
+
+  private:
+    FieldSheet& sheet_;
+    std::size_t index_;
+    SheetCan can_;
+};
+
+class SwapAll : public QUndoCommand {
+  public:
+    SwapAll(FieldSheet& sheet, SheetData data, const QString& what)
+        : QUndoCommand(what), sheet_(sheet), data_(std::move(data)) {}
+    void redo() override {
+        std::swap(sheet_.data_, data_);
+        Q_EMIT sheet_.shape_changed();
+        Q_EMIT sheet_.head_changed();
+        sheet_.analyse();
+    }
+    void undo() override { redo(); }
+
+  private:
+    FieldSheet& sheet_;
+    SheetData data_;
+};
+
+FieldSheet::FieldSheet(SheetData data, QObject* parent) : QObject(parent), data_(std::move(data)) {
+    pause_.setSingleShot(true);
+    pause_.setInterval(150);
+    connect(&pause_, &QTimer::timeout, this, &FieldSheet::estimate);
+    analyse();
+}
+
+void FieldSheet::set_can(std::size_t index, SheetCan can, const QString& what) {
+    if (data_.cans.at(index) == can) return;
+    undo_.push(new SwapCan(*this, index, std::move(can), what));
+}
+
+void FieldSheet::reshape(const SheetData& shape, const QString& what) {
+    SheetData next = shape;
+    lay_out(next);
+    undo_.push(new SwapAll(*this, std::move(next), what));
+}
+
+void FieldSheet::replace(SheetData data) {
+    data_ = std::move(data);
+    undo_.clear();
+    Q_EMIT shape_changed();
+    Q_EMIT head_changed();
+    analyse();
+}
+
+std::size_t FieldSheet::cans_read() const {
+    return static_cast<std::size_t>(std::count_if(
+        data_.cans.begin(), data_.cans.end(), [](const SheetCan& c) { return c.reading.has_value(); }));
+}
+
+void FieldSheet::analyse() {
+    result_.reset();
+    interval_.reset();
+    problem_.clear();
+    pause_.start();
+    try {
+        result_ = audit::analyse_uniformity(to_catch_test(data_), data_.quarter_rule);
+    } catch (const InputError& e) {
+        problem_ = q(e.issues().front().text());
+        if (e.issues().size() > 1) {
+            problem_ += QLatin1Char(' ') +
+                        tr("(and %n more)", nullptr, static_cast<int>(e.issues().size()) - 1);
+        }
+    }
+    Q_EMIT changed();
+}
+
+void FieldSheet::estimate() {
+    if (!result_) return;
+    const audit::CatchTest test = to_catch_test(data_);
+    const audit::Sample sample = audit::sample_of(test, audit::usual_choices());
+    auto how = audit::usual_resampling();
+    how.threads = 1;
+    const auto figures = audit::resample_cans(sample, data_.quarter_rule, how);
+    interval_ = figures.du_lq.interval(how.level, audit::widening_for("du_lq", sample.cans.size()));
+    Q_EMIT interval_ready();
+}
+
+}  // namespace evenfall::desktop

@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/figure_table.h"
+
+#include "app/desktop/appearance.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QHeaderView>
+#include <QKeyEvent>
+
+namespace evenfall::desktop {
+
+FigureTable::FigureTable(const QString& name, QWidget* parent) : QTableWidget(parent) {
+    setAccessibleName(name);
+    setAccessibleDescription(tr("Press Return on a figure to see how it came about"));
+    setEditTriggers(QAbstractItemView::NoEditTriggers);
+    setTabKeyNavigation(false);
+    setShowGrid(false);
+    setAlternatingRowColors(true);
+    setFrameShape(QFrame::NoFrame);
+    verticalHeader()->hide();
+    verticalHeader()->setDefaultSectionSize(28);
+    horizontalHeader()->setHighlightSections(false);
+    setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+    connect(this, &QTableWidget::cellDoubleClicked, this, &FigureTable::explain);
+}
+
+void FigureTable::fill(const QStringList& heads, const std::vector<std::vector<FigureCell>>& rows) {
+    rows_ = rows;
+    clear();
+    setColumnCount(static_cast<int>(heads.size()));
+    setRowCount(static_cast<int>(rows.size()));
+    setHorizontalHeaderLabels(heads);
+    for (int r = 0; r < rowCount(); ++r) {
+        for (int c = 0; c < columnCount(); ++c) {
+            const FigureCell& cell = rows_[static_cast<std::size_t>(r)][static_cast<std::size_t>(c)];
+            const bool assumed = cell.figure && cell.figure->why.assumed;
+            auto* item = new QTableWidgetItem(cell.text + (assumed ? QStringLiteral(" *") : QString()));
+            item->setTextAlignment((cell.number ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+            if (cell.strong) {
+                QFont f = item->font();
+                f.setBold(true);
+                item->setFont(f);
+            }
+            if (cell.warn) item->setForeground(look().warn);
+            if (cell.figure) item->setToolTip(tr("Double click or Return: how this figure came about"));
+            setItem(r, c, item);
+        }
+    }
+    for (int c = 0; c < columnCount(); ++c) {
+        const bool number = !rows_.empty() && rows_.front()[static_cast<std::size_t>(c)].number;
+        horizontalHeaderItem(c)->setTextAlignment((number ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+    }
+    resizeColumnsToContents();
+    for (int c = 0; c < columnCount(); ++c) setColumnWidth(c, columnWidth(c) + 10);
+    if (columnCount() > 0) horizontalHeader()->setStretchLastSection(true);
+}
+
+void FigureTable::explain(int row, int column) {
+    if (row < 0 || column < 0) return;
+    const FigureCell& cell = rows_[static_cast<std::size_t>(row)][static_cast<std::size_t>(column)];
+    if (cell.figure) show_explanation(viewport(), *cell.figure);
+}
+
+bool FigureTable::copy() const {
+    if (rows_.empty()) return false;
+    int top = 0;
+    int left = 0;
+    int bottom = rowCount() - 1;
+    int right = columnCount() - 1;
+    const auto ranges = selectedRanges();
+    if (!ranges.isEmpty() && (ranges.front().rowCount() > 1 || ranges.front().columnCount() > 1)) {
+        top = ranges.front().topRow();
+        bottom = ranges.front().bottomRow();
+        left = ranges.front().leftColumn();
+        right = ranges.front().rightColumn();
+    }
+    QStringList lines;
+    QStringList head;
+    for (int c = left; c <= right; ++c) head << horizontalHeaderItem(c)->text();
+    lines << head.join(QLatin1Char('\t'));
+    for (int r = top; r <= bottom; ++r) {
+        QStringList row;
+        for (int c = left; c <= right; ++c) row << item(r, c)->text();
+        lines << row.join(QLatin1Char('\t'));
+    }
+    QApplication::clipboard()->setText(lines.join(QLatin1Char('\n')));
+    return true;
+}
+
+void FigureTable::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter || event->key() == Qt::Key_Space) {
+        explain(currentRow(), currentColumn());
+        return;
+    }
+    if (event->matches(QKeySequence::Copy)) {
+        copy();
+        return;
+    }
+    QTableWidget::keyPressEvent(event);
+}
+
+}  // namespace evenfall::desktop

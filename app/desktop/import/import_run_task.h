@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/desktop/import/import_plan.h"
+#include "app/desktop/task.h"
+#include "core/exchange/import.h"
+
+#include <filesystem>
+#include <vector>
+
+namespace evenfall::desktop {
+
+struct ImportOrder {
+    std::filesystem::path book;
+    std::vector<ImportPlan> plans;
+    bool dry_run = false;
+    bool accept_rest = false;
+    exchange::ConflictChoice conflicts = exchange::ConflictChoice::refuse;
+};
+
+/// Runs the import with a book of its own, in the thread it is called in. Stopping it undoes it.
+/// @throws store::BookError, InputError, TaskStopped
+std::vector<exchange::ImportResult> run_import(const ImportOrder& order, const TaskContext& context);
+
+}  // namespace evenfall::desktop

@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/appearance.h"
+#include "app/desktop/main_window.h"
+#include "app/desktop/session.h"
+#include "app/desktop/task.h"
+
+#include <QApplication>
+#include <QCommandLineParser>
+#include <QEventLoop>
+#include <QIcon>
+#include <QPixmap>
+#include <QTimer>
+#include <clocale>
+
+namespace {
+
+/// Waits until nothing is being worked on and two quiet moments have passed, then draws the window.
+int write_picture(QWidget& window, evenfall::desktop::Session& session, const QString& file) {
+    const auto settle = [](int ms) {
+        QEventLoop loop;
+        QTimer::singleShot(ms, &loop, &QEventLoop::quit);
+        loop.exec();
+    };
+    settle(300);
+    while (session.task() && session.task()->running()) settle(50);
+    settle(300);
+    return window.grab().save(file) ? 0 : 1;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    // Chart axes label times in the machine's zone; ours are days at the site, kept as UTC.
+    qputenv("TZ", "UTC");
+    QApplication application(argc, argv);
+    // The application object has set the user's locale; files are written in the "C" one.
+    std::setlocale(LC_NUMERIC, "C");
+    QApplication::setOrganizationName(QStringLiteral("Evenfall"));
+    QApplication::setApplicationName(QStringLiteral("evenfall"));
+    QApplication::setApplicationDisplayName(QStringLiteral("Evenfall"));
+    QApplication::setApplicationVersion(QStringLiteral(EVENFALL_VERSION));
+    QApplication::setWindowIcon(QIcon(QStringLiteral(":/pictures/evenfall.svg")));
+    QGuiApplication::setDesktopFileName(QStringLiteral("org.evenfall.Evenfall"));
+
+    QCommandLineParser arguments;
+    arguments.setApplicationDescription(QStringLiteral("Record book and calculator for the water on large turf"));
+    arguments.addHelpOption();
+    arguments.addVersionOption();
+    arguments.addPositionalArgument(QStringLiteral("BOOK"), QStringLiteral("book to open"), QStringLiteral("[BOOK]"));
+    const QCommandLineOption page(QStringLiteral("page"), QStringLiteral("page to show first"), QStringLiteral("NAME"));
+    const QCommandLineOption picture(QStringLiteral("picture"),
+                                     QStringLiteral("write a picture of the window and end"), QStringLiteral("FILE"));
+    const QCommandLineOption size(QStringLiteral("size"), QStringLiteral("of the window, such as 1280x800"),
+                                  QStringLiteral("WxH"));
+    const QCommandLineOption dark(QStringLiteral("dark"), QStringLiteral("dark colours, this time"));
+    const QCommandLineOption language(QStringLiteral("language"), QStringLiteral("en or es, this time"),
+                                      QStringLiteral("CODE"));
+    const QCommandLineOption test(QStringLiteral("test"), QStringLiteral("catch test to show on the field sheet"),
+                                  QStringLiteral("CODE"));
+    arguments.addOptions({page, picture, size, dark, language, test});
+    arguments.process(application);
+
+    using namespace evenfall::desktop;
+    Session session;
+    install_language(arguments.isSet(language) ? arguments.value(language) : session.language());
+    apply_theme(application, arguments.isSet(dark) ? Theme::dark : session.theme());
+    MainWindow window(session);
+    const QStringList wanted = arguments.value(size).split(QLatin1Char('x'));
+    if (wanted.size() == 2) window.resize(wanted[0].toInt(), wanted[1].toInt());
+    window.show_page(QStringLiteral("start"));
+    if (!arguments.positionalArguments().isEmpty()) window.open_book(arguments.positionalArguments().first());
+    if (arguments.isSet(page)) window.show_page(arguments.value(page));
+    if (arguments.isSet(test)) window.show_test(arguments.value(test));
+    window.show();
+    if (arguments.isSet(picture)) return write_picture(window, session, arguments.value(picture));
+    return QApplication::exec();
+}

@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/desktop/plan/plan_document.h"
+
+#include <QGraphicsScene>
+#include <QGraphicsView>
+#include <vector>
+
+class QGraphicsPixmapItem;
+
+/// The drawing: turf and paving, the predicted rate under the heads, the heads with their arcs.
+/// Scene units are the plan's; north is up.
+/// Tests: tests/app/desktop_plan_test.cpp
+namespace evenfall::desktop {
+
+class HeadItem;
+
+class PlanScene : public QGraphicsScene {
+    Q_OBJECT
+
+  public:
+    explicit PlanScene(PlanDocument& document, QObject* parent = nullptr);
+    void set_field_shown(bool shown);
+    void set_dry_shown(bool shown);
+    void restyle();
+    /// The chosen head, or -1.
+    int chosen() const;
+    void choose(int index);
+    PlanDocument& document() { return document_; }
+
+  Q_SIGNALS:
+    void head_chosen(int index);
+
+  private:
+    void rebuild();
+    void paint_field();
+
+    PlanDocument& document_;
+    QGraphicsPixmapItem* field_ = nullptr;
+    std::vector<HeadItem*> heads_;
+    bool field_shown_ = true;
+    bool dry_shown_ = false;
+};
+
+/// Wheel and + − zoom, drag on empty ground or space with it pans, 0 fits; arrows move the chosen
+/// head by one unit (with Shift a tenth), Delete removes it.
+class PlanView : public QGraphicsView {
+    Q_OBJECT
+
+  public:
+    explicit PlanView(PlanScene& scene, QWidget* parent = nullptr);
+    void fit();
+
+  protected:
+    void wheelEvent(QWheelEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+  private:
+    PlanScene& scene_;
+    bool zoomed_ = false;
+};
+
+}  // namespace evenfall::desktop

@@ -1,0 +1,1991 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="es">
+<context>
+    <name>ImportPlanText</name>
+    <message>
+        <source>Say what kind of table this is.</source>
+        <translation>Indique qué tipo de tabla es.</translation>
+    </message>
+    <message>
+        <source>Point at the column that holds: %1</source>
+        <translation>Señale la columna que contiene: %1</translation>
+    </message>
+</context>
+<context>
+    <name>SeasonView</name>
+    <message>
+        <source>%1: %2, from %3</source>
+        <translation>%1: %2, de %3</translation>
+    </message>
+    <message>
+        <source>Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec</source>
+        <translation>ene feb mar abr may jun jul ago sep oct nov dic</translation>
+    </message>
+    <message>
+        <source>By month</source>
+        <translation>Por mes</translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation>Mes</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Agua</translation>
+    </message>
+    <message>
+        <source>Use</source>
+        <translation>Uso</translation>
+    </message>
+    <message>
+        <source>register difference × multiplier × unit of the register, summed over the meters</source>
+        <translation>diferencia del registro × multiplicador × unidad del registro, sumada sobre los medidores</translation>
+    </message>
+    <message>
+        <source>meters: %1, from the book</source>
+        <translation>medidores: %1, del libro</translation>
+    </message>
+    <message>
+        <source>share that was estimated: %1</source>
+        <translation>parte estimada: %1</translation>
+    </message>
+    <message>
+        <source>Need of the turf</source>
+        <translation>Necesidad del césped</translation>
+    </message>
+    <message>
+        <source>(reference ET × landscape coefficient − effective rain, not below 0) × area, month by month</source>
+        <translation>(ET de referencia × coeficiente de paisaje − lluvia efectiva, no menos de 0) × área, mes a mes</translation>
+    </message>
+    <message>
+        <source>reference ET</source>
+        <translation>ET de referencia</translation>
+    </message>
+    <message>
+        <source>the weather record</source>
+        <translation>el registro del tiempo</translation>
+    </message>
+    <message>
+        <source>effective rain</source>
+        <translation>lluvia efectiva</translation>
+    </message>
+    <message>
+        <source>Budget</source>
+        <translation>Presupuesto</translation>
+    </message>
+    <message>
+        <source>need</source>
+        <translation>necesidad</translation>
+    </message>
+    <message>
+        <source>this season's account</source>
+        <translation>la cuenta de esta temporada</translation>
+    </message>
+    <message>
+        <source>program: %1</source>
+        <translation>programa: %1</translation>
+    </message>
+    <message>
+        <source>Over budget</source>
+        <translation>Sobre presupuesto</translation>
+    </message>
+    <message>
+        <source>use − budget, where that is above 0, month by month</source>
+        <translation>uso − presupuesto, donde es mayor que 0, mes a mes</translation>
+    </message>
+    <message>
+        <source>use</source>
+        <translation>uso</translation>
+    </message>
+    <message>
+        <source>the meters</source>
+        <translation>los medidores</translation>
+    </message>
+    <message>
+        <source>budget</source>
+        <translation>presupuesto</translation>
+    </message>
+    <message>
+        <source>the program</source>
+        <translation>el programa</translation>
+    </message>
+    <message>
+        <source>a month under budget does not pay for one over it</source>
+        <translation>un mes por debajo no compensa otro por encima</translation>
+    </message>
+    <message>
+        <source>Reference ET</source>
+        <translation>ET de referencia</translation>
+    </message>
+    <message>
+        <source>sum of the days</source>
+        <translation>suma de los días</translation>
+    </message>
+    <message>
+        <source>Rain</source>
+        <translation>Lluvia</translation>
+    </message>
+    <message>
+        <source>of it effective</source>
+        <translation>de ella efectiva</translation>
+    </message>
+    <message>
+        <source>the rule below</source>
+        <translation>la regla de abajo</translation>
+    </message>
+    <message>
+        <source>Leak</source>
+        <translation>Fuga</translation>
+    </message>
+    <message>
+        <source>lowest hour of days on which no hour stood still × 24</source>
+        <translation>hora más baja de los días en que ninguna hora estuvo quieta × 24</translation>
+    </message>
+    <message>
+        <source>days that are never zero, see the findings</source>
+        <translation>días que nunca llegan a cero, vea los hallazgos</translation>
+    </message>
+    <message>
+        <source>screens of the meter's own record</source>
+        <translation>revisión del registro del propio medidor</translation>
+    </message>
+    <message>
+        <source>Could be saved</source>
+        <translation>Se podría ahorrar</translation>
+    </message>
+    <message>
+        <source>avoidable unevenness + off target + leak + over-scheduled</source>
+        <translation>desuniformidad evitable + fuera del blanco + fuga + exceso programado</translation>
+    </message>
+    <message>
+        <source>period: %1</source>
+        <translation>período: %1</translation>
+    </message>
+    <message>
+        <source>days counted: %1 of %2</source>
+        <translation>días contados: %1 de %2</translation>
+    </message>
+    <message>
+        <source>Need</source>
+        <translation>Necesidad</translation>
+    </message>
+    <message>
+        <source>Over the season %1 more than the budget went through the meters.</source>
+        <translation>En la temporada pasaron por los medidores %1 más que el presupuesto.</translation>
+    </message>
+    <message>
+        <source>What went through the meters, beside what the program grants and the turf needed.</source>
+        <translation>Lo que pasó por los medidores, junto a lo que concede el programa y lo que necesitó el césped.</translation>
+    </message>
+    <message>
+        <source>Use so far</source>
+        <translation>Uso hasta ahora</translation>
+    </message>
+    <message>
+        <source>Budget so far</source>
+        <translation>Presupuesto hasta ahora</translation>
+    </message>
+    <message>
+        <source>Use and budget added up from the first month on; where a month is not known the line ends.</source>
+        <translation>Uso y presupuesto acumulados desde el primer mes; donde un mes no se conoce la línea termina.</translation>
+    </message>
+    <message>
+        <source>Used by the turf</source>
+        <translation>Usada por el césped</translation>
+    </message>
+    <message>
+        <source>Uneven, unavoidable</source>
+        <translation>Desuniforme, inevitable</translation>
+    </message>
+    <message>
+        <source>Uneven, avoidable</source>
+        <translation>Desuniforme, evitable</translation>
+    </message>
+    <message>
+        <source>Off target</source>
+        <translation>Fuera del blanco</translation>
+    </message>
+    <message>
+        <source>Over-scheduled</source>
+        <translation>Exceso programado</translation>
+    </message>
+    <message>
+        <source>Each bar is the metered water of a month, split by where it went; the parts add up to the use.</source>
+        <translation>Cada barra es el agua medida de un mes, repartida según adónde fue; las partes suman el uso.</translation>
+    </message>
+    <message>
+        <source>Together</source>
+        <translation>En total</translation>
+    </message>
+    <message>
+        <source>Area</source>
+        <translation>Zona</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Tamaño</translation>
+    </message>
+    <message>
+        <source>Multiplier</source>
+        <translation>Multiplicador</translation>
+    </message>
+    <message>
+        <source>Run-time multiplier of %1</source>
+        <translation>Multiplicador de tiempo de %1</translation>
+    </message>
+    <message>
+        <source>1 ÷ DU of the low half from cans; else the planning value of the head type</source>
+        <translation>1 ÷ UD de la mitad inferior de los recipientes; si no, el valor de planificación del tipo de aspersor</translation>
+    </message>
+    <message>
+        <source>catch test %1, from the book</source>
+        <translation>prueba de captación %1, del libro</translation>
+    </message>
+    <message>
+        <source>DU, low quarter: %1</source>
+        <translation>UD, cuarto inferior: %1</translation>
+    </message>
+</context>
+<context>
+    <name>SheetFigures</name>
+    <message>
+        <source>cans that count: %1 of %2 read, from this sheet</source>
+        <translation>recipientes que cuentan: %1 de %2 leídos, de esta hoja</translation>
+    </message>
+    <message>
+        <source>whole cans that fit into a quarter</source>
+        <translation>recipientes enteros que caben en un cuarto</translation>
+    </message>
+    <message>
+        <source>the number of cans nearest to a quarter</source>
+        <translation>el número de recipientes más cercano a un cuarto</translation>
+    </message>
+    <message>
+        <source>cans until a quarter is reached</source>
+        <translation>recipientes hasta alcanzar un cuarto</translation>
+    </message>
+    <message>
+        <source>exactly a quarter, the last can in part</source>
+        <translation>exactamente un cuarto, el último en parte</translation>
+    </message>
+    <message>
+        <source>Christiansen coefficient</source>
+        <translation>coeficiente de Christiansen</translation>
+    </message>
+    <message>
+        <source>DU, low quarter</source>
+        <translation>UD, cuarto inferior</translation>
+    </message>
+    <message>
+        <source>mean of the lowest quarter ÷ mean of all</source>
+        <translation>media del cuarto inferior ÷ media de todos</translation>
+    </message>
+    <message>
+        <source>mean of the lowest quarter: %1, from the cans</source>
+        <translation>media del cuarto inferior: %1, de los recipientes</translation>
+    </message>
+    <message>
+        <source>mean of all: %1, from the cans</source>
+        <translation>media de todos: %1, de los recipientes</translation>
+    </message>
+    <message>
+        <source>the quarter is %1 (%2 cans here)</source>
+        <translation>el cuarto es %1 (aquí %2 recipientes)</translation>
+    </message>
+    <message>
+        <source>Irrigation Association, Landscape Irrigation Auditor worksheet</source>
+        <translation>Irrigation Association, hoja de trabajo Landscape Irrigation Auditor</translation>
+    </message>
+    <message>
+        <source>DU, low half</source>
+        <translation>UD, mitad inferior</translation>
+    </message>
+    <message>
+        <source>mean of the drier half ÷ mean of all</source>
+        <translation>media de la mitad más seca ÷ media de todos</translation>
+    </message>
+    <message>
+        <source>mean of the drier half: %1, from the cans</source>
+        <translation>media de la mitad más seca: %1, de los recipientes</translation>
+    </message>
+    <message>
+        <source>exactly half; a middle can counts in part</source>
+        <translation>exactamente la mitad; un recipiente central cuenta en parte</translation>
+    </message>
+    <message>
+        <source>von Bernuth &amp; Mecham, Defining the Run Time Multiplier</source>
+        <translation>von Bernuth y Mecham, Defining the Run Time Multiplier</translation>
+    </message>
+    <message>
+        <source>Uniformity coefficient</source>
+        <translation>Coeficiente de uniformidad</translation>
+    </message>
+    <message>
+        <source>1 − mean distance from the mean ÷ mean</source>
+        <translation>1 − desviación media respecto a la media ÷ media</translation>
+    </message>
+    <message>
+        <source>Christiansen 1942, in the form of Zoldoske &amp; Solomon 1988</source>
+        <translation>Christiansen 1942, en la forma de Zoldoske y Solomon 1988</translation>
+    </message>
+    <message>
+        <source>Mean depth caught</source>
+        <translation>Lámina media captada</translation>
+    </message>
+    <message>
+        <source>volume ÷ throat area, mean over the cans</source>
+        <translation>volumen ÷ área de la boca, media de los recipientes</translation>
+    </message>
+    <message>
+        <source>throat area: %1, as typed</source>
+        <translation>área de la boca: %1, tal como se escribió</translation>
+    </message>
+    <message>
+        <source>definition of depth: volume over area</source>
+        <translation>definición de lámina: volumen sobre área</translation>
+    </message>
+    <message>
+        <source>Net application rate</source>
+        <translation>Tasa neta de aplicación</translation>
+    </message>
+    <message>
+        <source>mean depth ÷ run time</source>
+        <translation>lámina media ÷ tiempo de riego</translation>
+    </message>
+    <message>
+        <source>run time: %1 min, as typed</source>
+        <translation>tiempo de riego: %1 min, tal como se escribió</translation>
+    </message>
+    <message>
+        <source>run time: not recorded</source>
+        <translation>tiempo de riego: no registrado</translation>
+    </message>
+    <message>
+        <source>Run-time multiplier</source>
+        <translation>Multiplicador de tiempo</translation>
+    </message>
+    <message>
+        <source>1 ÷ DU of the low half</source>
+        <translation>1 ÷ UD de la mitad inferior</translation>
+    </message>
+    <message>
+        <source>beside it, the linear form from DU of the low quarter: %1</source>
+        <translation>junto a él, la forma lineal desde la UD del cuarto inferior: %1</translation>
+    </message>
+    <message>
+        <source>upper bound, 1 ÷ DU of the low quarter: %1</source>
+        <translation>cota superior, 1 ÷ UD del cuarto inferior: %1</translation>
+    </message>
+    <message>
+        <source>low-half form where cans exist</source>
+        <translation>forma de la mitad inferior donde hay recipientes</translation>
+    </message>
+    <message>
+        <source>von Bernuth &amp; Mecham; linear form: %1</source>
+        <translation>von Bernuth y Mecham; forma lineal: %1</translation>
+    </message>
+    <message>
+        <source>in brackets: the %1 interval, cans drawn again 10,000 times (%2)</source>
+        <translation>entre paréntesis: el intervalo de %1, recipientes sorteados de nuevo 10,000 veces (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>Shown</name>
+    <message>
+        <source>not recorded</source>
+        <translation>no registrado</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::CanGrid</name>
+    <message>
+        <source>Reading</source>
+        <translation>Lectura</translation>
+    </message>
+    <message>
+        <source>Catch cans as they stand on the ground</source>
+        <translation>Recipientes tal como están en el terreno</translation>
+    </message>
+    <message>
+        <source>tipped over</source>
+        <translation>volcado</translation>
+    </message>
+    <message>
+        <source>hit by a wheel</source>
+        <translation>golpeado por una rueda</translation>
+    </message>
+    <message>
+        <source>sprinkler struck the can</source>
+        <translation>el chorro golpeó el recipiente</translation>
+    </message>
+    <message>
+        <source>leaves or soil in the can</source>
+        <translation>hojas o tierra en el recipiente</translation>
+    </message>
+    <message>
+        <source>Leave out a can</source>
+        <translation>Excluir un recipiente</translation>
+    </message>
+    <message>
+        <source>Why does this can not count? The reason is printed in the report. Empty: it counts.</source>
+        <translation>¿Por qué no cuenta este recipiente? El motivo se imprime en el informe. Vacío: cuenta.</translation>
+    </message>
+    <message>
+        <source>Leave out or count again…</source>
+        <translation>Excluir o volver a contar…</translation>
+    </message>
+    <message>
+        <source>Empty</source>
+        <translation>Vaciar</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::ChartPanel</name>
+    <message>
+        <source>Copy picture and table</source>
+        <translation>Copiar imagen y tabla</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::DepthMap</name>
+    <message>
+        <source>Map of the depths caught</source>
+        <translation>Mapa de las láminas captadas</translation>
+    </message>
+    <message>
+        <source>depth caught; a bar marks the driest quarter, hatching a can left out</source>
+        <translation>lámina captada; una barra marca el cuarto más seco, el rayado un recipiente excluido</translation>
+    </message>
+    <message>
+        <source>depth caught; hatching marks a can left out</source>
+        <translation>lámina captada; el rayado marca un recipiente excluido</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::FieldSheet</name>
+    <message numerus="yes">
+        <source>(and %n more)</source>
+        <translation>
+            <numerusform>(y %n más)</numerusform>
+            <numerusform>(y %n más)</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::FieldSheetPage</name>
+    <message>
+        <source>Open or make a book first; until then the entries are kept safe beside your own data.</source>
+        <translation>Abra o cree primero un libro; hasta entonces las anotaciones se guardan junto a sus datos.</translation>
+    </message>
+    <message>
+        <source>New test</source>
+        <translation>Prueba nueva</translation>
+    </message>
+    <message>
+        <source>The entries of this sheet are not in the book. Give them up and begin a new sheet?</source>
+        <translation>Las anotaciones de esta hoja no están en el libro. ¿Descartarlas y empezar una hoja nueva?</translation>
+    </message>
+    <message>
+        <source>No book is open.</source>
+        <translation>No hay ningún libro abierto.</translation>
+    </message>
+    <message>
+        <source>There is no catch test in this book yet.</source>
+        <translation>Todavía no hay ninguna prueba de captación en este libro.</translation>
+    </message>
+    <message>
+        <source>Open a test</source>
+        <translation>Abrir una prueba</translation>
+    </message>
+    <message>
+        <source>Test</source>
+        <translation>Prueba</translation>
+    </message>
+    <message>
+        <source>Save to the book</source>
+        <translation>Guardar en el libro</translation>
+    </message>
+    <message>
+        <source>Give the test a short name of its own and choose its area first.</source>
+        <translation>Dé primero a la prueba un nombre corto propio y elija su zona.</translation>
+    </message>
+    <message>
+        <source>The test was not saved</source>
+        <translation>La prueba no se guardó</translation>
+    </message>
+    <message>
+        <source>Test %1 is in the book.</source>
+        <translation>La prueba %1 está en el libro.</translation>
+    </message>
+    <message>
+        <source>Field sheet</source>
+        <translation>Hoja de campo</translation>
+    </message>
+    <message>
+        <source>Type each catch and press Enter: the next can of your walk is waiting. Arrows move over the ground.</source>
+        <translation>Escriba cada lectura y pulse Intro: el siguiente recipiente del recorrido espera. Las flechas se mueven por el terreno.</translation>
+    </message>
+    <message>
+        <source>Open a test…</source>
+        <translation>Abrir una prueba…</translation>
+    </message>
+    <message>
+        <source>Cans</source>
+        <translation>Recipientes</translation>
+    </message>
+    <message>
+        <source>Pressures</source>
+        <translation>Presiones</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Hallazgos</translation>
+    </message>
+    <message>
+        <source>Notes and photos</source>
+        <translation>Notas y fotos</translation>
+    </message>
+    <message>
+        <source>Area</source>
+        <translation>Zona</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>grid</source>
+        <translation>cuadrícula</translation>
+    </message>
+    <message>
+        <source>pivot, along a radius</source>
+        <translation>pivote, a lo largo de un radio</translation>
+    </message>
+    <message>
+        <source>lateral, along the machine</source>
+        <translation>lateral, a lo largo de la máquina</translation>
+    </message>
+    <message>
+        <source>hose reel or traveller</source>
+        <translation>enrollador o cañón viajero</translation>
+    </message>
+    <message>
+        <source>irregular</source>
+        <translation>irregular</translation>
+    </message>
+    <message>
+        <source>millilitres</source>
+        <translation>mililitros</translation>
+    </message>
+    <message>
+        <source>millimetres</source>
+        <translation>milímetros</translation>
+    </message>
+    <message>
+        <source>inches</source>
+        <translation>pulgadas</translation>
+    </message>
+    <message>
+        <source>Unit of the catches</source>
+        <translation>Unidad de las lecturas</translation>
+    </message>
+    <message>
+        <source>Low quarter</source>
+        <translation>Cuarto inferior</translation>
+    </message>
+    <message>
+        <source>T-NORTH-25</source>
+        <translation>T-NORTE-25</translation>
+    </message>
+    <message>
+        <source>&amp;Test</source>
+        <translation>&amp;Prueba</translation>
+    </message>
+    <message>
+        <source>&amp;Area</source>
+        <translation>Z&amp;ona</translation>
+    </message>
+    <message>
+        <source>&amp;Date</source>
+        <translation>&amp;Fecha</translation>
+    </message>
+    <message>
+        <source>&amp;Layout</source>
+        <translation>&amp;Disposición</translation>
+    </message>
+    <message>
+        <source>&amp;Catches in</source>
+        <translation>&amp;Lecturas en</translation>
+    </message>
+    <message>
+        <source>T&amp;hroat area</source>
+        <translation>Área de la &amp;boca</translation>
+    </message>
+    <message>
+        <source>Throat area</source>
+        <translation>Área de la boca</translation>
+    </message>
+    <message>
+        <source>16.61 in2</source>
+        <translation>16.61 in2</translation>
+    </message>
+    <message>
+        <source>Run time, &amp;minutes</source>
+        <translation>Tiempo de riego, &amp;min</translation>
+    </message>
+    <message>
+        <source>Run time</source>
+        <translation>Tiempo de riego</translation>
+    </message>
+    <message>
+        <source>&amp;Wind</source>
+        <translation>&amp;Viento</translation>
+    </message>
+    <message>
+        <source>Wind</source>
+        <translation>Viento</translation>
+    </message>
+    <message>
+        <source>3 mph</source>
+        <translation>3 mph</translation>
+    </message>
+    <message>
+        <source>back and forth</source>
+        <translation>ida y vuelta</translation>
+    </message>
+    <message>
+        <source>row by row</source>
+        <translation>fila por fila</translation>
+    </message>
+    <message>
+        <source>Walk</source>
+        <translation>Recorrido</translation>
+    </message>
+    <message>
+        <source>&amp;Rows</source>
+        <translation>Fil&amp;as</translation>
+    </message>
+    <message>
+        <source>C&amp;olumns</source>
+        <translation>&amp;Columnas</translation>
+    </message>
+    <message>
+        <source>Can &amp;spacing</source>
+        <translation>&amp;Separación</translation>
+    </message>
+    <message>
+        <source>&amp;Unit</source>
+        <translation>&amp;Unidad</translation>
+    </message>
+    <message>
+        <source>Wal&amp;k</source>
+        <translation>&amp;Recorrido</translation>
+    </message>
+    <message>
+        <source>Lane spacing</source>
+        <translation>Separación de pasadas</translation>
+    </message>
+    <message>
+        <source>220 ft</source>
+        <translation>220 ft</translation>
+    </message>
+    <message>
+        <source>La&amp;ne spacing</source>
+        <translation>Separación de &amp;pasadas</translation>
+    </message>
+    <message>
+        <source>Low &amp;quarter</source>
+        <translation>C&amp;uarto inferior</translation>
+    </message>
+    <message>
+        <source>Where the water fell</source>
+        <translation>Dónde cayó el agua</translation>
+    </message>
+    <message>
+        <source>found "%1", expected a number of minutes</source>
+        <translation>se encontró «%1», se esperaba un número de minutos</translation>
+    </message>
+    <message>
+        <source>%1 of %2 cans read</source>
+        <translation>%1 de %2 recipientes leídos</translation>
+    </message>
+    <message>
+        <source>Layout</source>
+        <translation>Disposición</translation>
+    </message>
+    <message>
+        <source>Rows, columns and spacing</source>
+        <translation>Filas, columnas y separación</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::FigureCard</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Press Space to see how this figure came about</source>
+        <translation>Pulse Espacio para ver cómo se obtuvo esta cifra</translation>
+    </message>
+    <message>
+        <source>Formula</source>
+        <translation>Fórmula</translation>
+    </message>
+    <message>
+        <source>Input</source>
+        <translation>Dato</translation>
+    </message>
+    <message>
+        <source>Method</source>
+        <translation>Método</translation>
+    </message>
+    <message>
+        <source>Convention</source>
+        <translation>Convención</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Fuente</translation>
+    </message>
+    <message>
+        <source>* Rests on an assumed or estimated input.</source>
+        <translation>* Se apoya en un dato supuesto o estimado.</translation>
+    </message>
+    <message>
+        <source>How %1 came about</source>
+        <translation>Cómo se obtuvo %1</translation>
+    </message>
+    <message>
+        <source>Inputs</source>
+        <translation>Datos</translation>
+    </message>
+    <message>
+        <source>Rests on an assumed or estimated input.</source>
+        <translation>Se apoya en un dato supuesto o estimado.</translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation>Copiar</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::FigureTable</name>
+    <message>
+        <source>Press Return on a figure to see how it came about</source>
+        <translation>Pulse Intro en una cifra para ver cómo se obtuvo</translation>
+    </message>
+    <message>
+        <source>Double click or Return: how this figure came about</source>
+        <translation>Doble clic o Intro: cómo se obtuvo esta cifra</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::ImportPage</name>
+    <message>
+        <source>Import</source>
+        <translation>Importar</translation>
+    </message>
+    <message>
+        <source>Tables as you have them. Nothing goes into the book before you have seen what would happen.</source>
+        <translation>Las tablas tal como las tiene. Nada entra en el libro antes de que vea qué pasaría.</translation>
+    </message>
+    <message>
+        <source>Choose files…</source>
+        <translation>Elegir archivos…</translation>
+    </message>
+    <message>
+        <source>Try without storing</source>
+        <translation>Probar sin guardar</translation>
+    </message>
+    <message>
+        <source>Files</source>
+        <translation>Archivos</translation>
+    </message>
+    <message>
+        <source>Take off the list</source>
+        <translation>Quitar de la lista</translation>
+    </message>
+    <message>
+        <source>not told yet</source>
+        <translation>aún sin indicar</translation>
+    </message>
+    <message>
+        <source>2024-06-30</source>
+        <translation>2024-06-30</translation>
+    </message>
+    <message>
+        <source>day, month, year</source>
+        <translation>día, mes, año</translation>
+    </message>
+    <message>
+        <source>month, day, year</source>
+        <translation>mes, día, año</translation>
+    </message>
+    <message>
+        <source>year, month, day</source>
+        <translation>año, mes, día</translation>
+    </message>
+    <message>
+        <source>12.5 (point)</source>
+        <translation>12.5 (punto)</translation>
+    </message>
+    <message>
+        <source>12,5 (comma)</source>
+        <translation>12,5 (coma)</translation>
+    </message>
+    <message>
+        <source>&amp;Kind of table</source>
+        <translation>&amp;Tipo de tabla</translation>
+    </message>
+    <message>
+        <source>&amp;Dates</source>
+        <translation>&amp;Fechas</translation>
+    </message>
+    <message>
+        <source>Deci&amp;mals</source>
+        <translation>Deci&amp;males</translation>
+    </message>
+    <message>
+        <source>Press the head of a column (or Return in it) to say what it holds.</source>
+        <translation>Pulse el encabezado de una columna (o Intro en ella) para decir qué contiene.</translation>
+    </message>
+    <message>
+        <source>First rows of the file</source>
+        <translation>Primeras filas del archivo</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Qué pasó</translation>
+    </message>
+    <message>
+        <source>Store good rows though others are refused</source>
+        <translation>Guardar las filas buenas aunque otras se rechacen</translation>
+    </message>
+    <message>
+        <source>other values: list them, store nothing</source>
+        <translation>otros valores: listarlos, no guardar nada</translation>
+    </message>
+    <message>
+        <source>other values: keep the book's</source>
+        <translation>otros valores: mantener los del libro</translation>
+    </message>
+    <message>
+        <source>other values: take the file's</source>
+        <translation>otros valores: tomar los del archivo</translation>
+    </message>
+    <message>
+        <source>Where the book has another value</source>
+        <translation>Donde el libro tiene otro valor</translation>
+    </message>
+    <message>
+        <source>Outcome of the import</source>
+        <translation>Resultado de la importación</translation>
+    </message>
+    <message>
+        <source>Choose files</source>
+        <translation>Elegir archivos</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
+        <translation>Tablas (*.csv *.tsv *.txt);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>%1
+not used</source>
+        <translation>%1
+no se usa</translation>
+    </message>
+    <message>
+        <source>%1
+= %2</source>
+        <translation>%1
+= %2</translation>
+    </message>
+    <message>
+        <source>Choose files or drop them here.</source>
+        <translation>Elija archivos o suéltelos aquí.</translation>
+    </message>
+    <message>
+        <source>This file is ready.</source>
+        <translation>Este archivo está listo.</translation>
+    </message>
+    <message>
+        <source>Open or make a book first.</source>
+        <translation>Abra o cree primero un libro.</translation>
+    </message>
+    <message>
+        <source>What column %1 holds</source>
+        <translation>Qué contiene la columna %1</translation>
+    </message>
+    <message>
+        <source>not used</source>
+        <translation>no se usa</translation>
+    </message>
+    <message>
+        <source>Trying the import</source>
+        <translation>Probando la importación</translation>
+    </message>
+    <message>
+        <source>Importing</source>
+        <translation>Importando</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Archivo</translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation>Fila</translation>
+    </message>
+    <message>
+        <source>Column</source>
+        <translation>Columna</translation>
+    </message>
+    <message>
+        <source>Outcome</source>
+        <translation>Resultado</translation>
+    </message>
+    <message>
+        <source>stored</source>
+        <translation>guardado</translation>
+    </message>
+    <message>
+        <source>tried, not stored</source>
+        <translation>probado, no guardado</translation>
+    </message>
+    <message>
+        <source>not stored</source>
+        <translation>no guardado</translation>
+    </message>
+    <message>
+        <source>%1: %2 rows read, %3 new, %4 there already, %5 with another value, %6 refused</source>
+        <translation>%1: %2 filas leídas, %3 nuevas, %4 ya estaban, %5 con otro valor, %6 rechazadas</translation>
+    </message>
+    <message>
+        <source>found "%1", expected %2</source>
+        <translation>se encontró «%1», se esperaba %2</translation>
+    </message>
+    <message>
+        <source>%1: the book has %2, the file %3</source>
+        <translation>%1: el libro tiene %2, el archivo %3</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::MainWindow</name>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Inicio</translation>
+    </message>
+    <message>
+        <source>Sites</source>
+        <translation>Sitios</translation>
+    </message>
+    <message>
+        <source>Field sheet</source>
+        <translation>Hoja de campo</translation>
+    </message>
+    <message>
+        <source>Season</source>
+        <translation>Temporada</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Plano</translation>
+    </message>
+    <message>
+        <source>Pages</source>
+        <translation>Páginas</translation>
+    </message>
+    <message>
+        <source>US</source>
+        <translation>EE. UU.</translation>
+    </message>
+    <message>
+        <source>Metric</source>
+        <translation>Métrico</translation>
+    </message>
+    <message>
+        <source>Show US customary units</source>
+        <translation>Mostrar unidades de EE. UU.</translation>
+    </message>
+    <message>
+        <source>Show metric units</source>
+        <translation>Mostrar unidades métricas</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Oscuro</translation>
+    </message>
+    <message>
+        <source>Dark colours</source>
+        <translation>Colores oscuros</translation>
+    </message>
+    <message>
+        <source>This did not work</source>
+        <translation>Esto no funcionó</translation>
+    </message>
+    <message>
+        <source>no book open</source>
+        <translation>ningún libro abierto</translation>
+    </message>
+    <message>
+        <source>Entries of the field sheet that were not saved when the program last ended are back. Save them to the book or start a new test.</source>
+        <translation>Se recuperaron anotaciones de la hoja de campo que no se habían guardado al terminar el programa. Guárdelas en el libro o empiece una prueba nueva.</translation>
+    </message>
+    <message>
+        <source>%1 was stopped; nothing was changed.</source>
+        <translation>%1: se detuvo; nada cambió.</translation>
+    </message>
+    <message>
+        <source>&amp;Book</source>
+        <translation>&amp;Libro</translation>
+    </message>
+    <message>
+        <source>&amp;New book…</source>
+        <translation>Libro &amp;nuevo…</translation>
+    </message>
+    <message>
+        <source>&amp;Open a book…</source>
+        <translation>&amp;Abrir un libro…</translation>
+    </message>
+    <message>
+        <source>&amp;Recent books</source>
+        <translation>Libros &amp;recientes</translation>
+    </message>
+    <message>
+        <source>&amp;Demo book…</source>
+        <translation>Libro de &amp;demostración…</translation>
+    </message>
+    <message>
+        <source>&amp;Close the book</source>
+        <translation>&amp;Cerrar el libro</translation>
+    </message>
+    <message>
+        <source>&amp;Print preview…</source>
+        <translation>&amp;Vista previa de impresión…</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>&amp;Salir</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Editar</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Rehacer</translation>
+    </message>
+    <message>
+        <source>&amp;Copy what is chosen</source>
+        <translation>&amp;Copiar lo elegido</translation>
+    </message>
+    <message>
+        <source>&amp;Go to</source>
+        <translation>&amp;Ir a</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Ver</translation>
+    </message>
+    <message>
+        <source>&amp;US customary or metric</source>
+        <translation>Unidades de EE. &amp;UU. o métricas</translation>
+    </message>
+    <message>
+        <source>&amp;Light or dark</source>
+        <translation>&amp;Claro u oscuro</translation>
+    </message>
+    <message>
+        <source>The &amp;whole screen</source>
+        <translation>&amp;Pantalla completa</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>A&amp;yuda</translation>
+    </message>
+    <message>
+        <source>&amp;About Evenfall</source>
+        <translation>&amp;Acerca de Evenfall</translation>
+    </message>
+    <message>
+        <source>About Evenfall</source>
+        <translation>Acerca de Evenfall</translation>
+    </message>
+    <message>
+        <source>Evenfall %1
+Record book and calculator for the water on large turf.
+
+Figures support judgement. They replace neither local codes, watering restrictions and permits nor licensed practice: mind backflow, reclaimed water, pressure, electricity, buried lines, machines and spray on roads.
+
+Free software under the GNU General Public License, version 3 or later.</source>
+        <translation>Evenfall %1
+Libro de registro y calculadora del agua de céspedes grandes.
+
+Las cifras apoyan el juicio. No sustituyen los códigos locales, las restricciones de riego, los permisos ni la práctica con licencia: cuidado con el reflujo, el agua reciclada, la presión, la electricidad, las líneas enterradas, las máquinas y el agua sobre caminos.
+
+Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>aún ninguna</translation>
+    </message>
+    <message>
+        <source>Open a book</source>
+        <translation>Abrir un libro</translation>
+    </message>
+    <message>
+        <source>Evenfall books (*.evenfall);;All files (*)</source>
+        <translation>Libros de Evenfall (*.evenfall);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>New book</source>
+        <translation>Libro nuevo</translation>
+    </message>
+    <message>
+        <source>Evenfall books (*.evenfall)</source>
+        <translation>Libros de Evenfall (*.evenfall)</translation>
+    </message>
+    <message>
+        <source>Where shall the demo book lie?</source>
+        <translation>¿Dónde debe quedar el libro de demostración?</translation>
+    </message>
+    <message>
+        <source>Making the demo book</source>
+        <translation>Creando el libro de demostración</translation>
+    </message>
+    <message>
+        <source>This page has nothing to print; reports are on the Reports page.</source>
+        <translation>Esta página no tiene nada que imprimir; los informes están en la página Informes.</translation>
+    </message>
+    <message>
+        <source>Copied.</source>
+        <translation>Copiado.</translation>
+    </message>
+    <message>
+        <source>Nothing is chosen that could be copied.</source>
+        <translation>No hay nada elegido que se pueda copiar.</translation>
+    </message>
+    <message>
+        <source>Import</source>
+        <translation>Importar</translation>
+    </message>
+    <message>
+        <source>Reports</source>
+        <translation>Informes</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::PlanDocument</name>
+    <message>
+        <source>Add a head</source>
+        <translation>Añadir un aspersor</translation>
+    </message>
+    <message>
+        <source>Remove a head</source>
+        <translation>Quitar un aspersor</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::PlanPage</name>
+    <message>
+        <source>Plan</source>
+        <translation>Plano</translation>
+    </message>
+    <message>
+        <source>What a design should do when all heads run: move a head and see. A prediction knows neither wear nor leaks; a catch test does.</source>
+        <translation>Lo que un diseño debería hacer con todos los aspersores en marcha: mueva uno y mire. Una predicción no conoce desgaste ni fugas; una prueba de captación sí.</translation>
+    </message>
+    <message>
+        <source>Open a plan…</source>
+        <translation>Abrir un plano…</translation>
+    </message>
+    <message>
+        <source>Open a plan</source>
+        <translation>Abrir un plano</translation>
+    </message>
+    <message>
+        <source>Plans (*.json)</source>
+        <translation>Planos (*.json)</translation>
+    </message>
+    <message>
+        <source>Add a head</source>
+        <translation>Añadir un aspersor</translation>
+    </message>
+    <message>
+        <source>Save the plan…</source>
+        <translation>Guardar el plano…</translation>
+    </message>
+    <message>
+        <source>Predicted rate</source>
+        <translation>Tasa prevista</translation>
+    </message>
+    <message>
+        <source>Mark turf that gets less than half the mean</source>
+        <translation>Marcar el césped que recibe menos de la mitad de la media</translation>
+    </message>
+    <message>
+        <source>+ − zoom, 0 fits, N and P choose a head, arrows move it</source>
+        <translation>+ − amplían, 0 ajusta, N y P eligen un aspersor, las flechas lo mueven</translation>
+    </message>
+    <message>
+        <source>East</source>
+        <translation>Este</translation>
+    </message>
+    <message>
+        <source>North</source>
+        <translation>Norte</translation>
+    </message>
+    <message>
+        <source>Radius</source>
+        <translation>Radio</translation>
+    </message>
+    <message>
+        <source>Flow</source>
+        <translation>Caudal</translation>
+    </message>
+    <message>
+        <source>Arc, degrees</source>
+        <translation>Arco, grados</translation>
+    </message>
+    <message>
+        <source>Facing, degrees from north</source>
+        <translation>Orientación, grados desde el norte</translation>
+    </message>
+    <message>
+        <source>Station</source>
+        <translation>Estación</translation>
+    </message>
+    <message>
+        <source>The plan cannot be read</source>
+        <translation>El plano no se puede leer</translation>
+    </message>
+    <message>
+        <source>Save the plan</source>
+        <translation>Guardar el plano</translation>
+    </message>
+    <message>
+        <source>The plan was not saved</source>
+        <translation>El plano no se guardó</translation>
+    </message>
+    <message>
+        <source>The plan was saved.</source>
+        <translation>El plano se guardó.</translation>
+    </message>
+    <message>
+        <source>No head is chosen</source>
+        <translation>No hay ningún aspersor elegido</translation>
+    </message>
+    <message>
+        <source>Head %1, in %2 and %3</source>
+        <translation>Aspersor %1, en %2 y %3</translation>
+    </message>
+    <message>
+        <source>Change head %1</source>
+        <translation>Cambiar el aspersor %1</translation>
+    </message>
+    <message>
+        <source>%1 heads on %2, from the plan</source>
+        <translation>%1 aspersores en %2, del plano</translation>
+    </message>
+    <message>
+        <source>DU, low quarter, predicted</source>
+        <translation>UD, cuarto inferior, prevista</translation>
+    </message>
+    <message>
+        <source>mean of the lowest quarter of the turf ÷ mean</source>
+        <translation>media del cuarto más seco del césped ÷ media</translation>
+    </message>
+    <message>
+        <source>Uniformity coefficient, predicted</source>
+        <translation>Coeficiente de uniformidad, previsto</translation>
+    </message>
+    <message>
+        <source>1 − mean distance from the mean ÷ mean</source>
+        <translation>1 − desviación media respecto a la media ÷ media</translation>
+    </message>
+    <message>
+        <source>Mean rate</source>
+        <translation>Tasa media</translation>
+    </message>
+    <message>
+        <source>water on the turf ÷ turf</source>
+        <translation>agua sobre el césped ÷ césped</translation>
+    </message>
+    <message>
+        <source>lowest: %1</source>
+        <translation>la más baja: %1</translation>
+    </message>
+    <message>
+        <source>highest: %1</source>
+        <translation>la más alta: %1</translation>
+    </message>
+    <message>
+        <source>Off target</source>
+        <translation>Fuera del blanco</translation>
+    </message>
+    <message>
+        <source>water outside the turf or on paving ÷ all water</source>
+        <translation>agua fuera del césped o sobre pavimento ÷ toda el agua</translation>
+    </message>
+    <message>
+        <source>Turf no head reaches</source>
+        <translation>Césped sin alcance</translation>
+    </message>
+    <message>
+        <source>turf reached by no head ÷ turf</source>
+        <translation>césped que ningún aspersor alcanza ÷ césped</translation>
+    </message>
+    <message>
+        <source>by one: %1</source>
+        <translation>por uno: %1</translation>
+    </message>
+    <message>
+        <source>by two or more: %1</source>
+        <translation>por dos o más: %1</translation>
+    </message>
+    <message>
+        <source>by three or more: %1</source>
+        <translation>por tres o más: %1</translation>
+    </message>
+    <message>
+        <source>Flow of all heads</source>
+        <translation>Caudal de todos</translation>
+    </message>
+    <message>
+        <source>sum over the heads</source>
+        <translation>suma de los aspersores</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::PlanScene</name>
+    <message>
+        <source>Move head %1</source>
+        <translation>Mover el aspersor %1</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::PlanView</name>
+    <message>
+        <source>Drawing of the plan</source>
+        <translation>Dibujo del plano</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::ReadingsModel</name>
+    <message>
+        <source>Meter %1 is not in the book.</source>
+        <translation>El medidor %1 no está en el libro.</translation>
+    </message>
+    <message>
+        <source>Readings of meter %1</source>
+        <translation>Lecturas del medidor %1</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Lecturas</translation>
+    </message>
+    <message>
+        <source>%1 readings; the days in question are marked.</source>
+        <translation>%1 lecturas; los días en cuestión están marcados.</translation>
+    </message>
+    <message>
+        <source>register</source>
+        <translation>registro</translation>
+    </message>
+    <message>
+        <source>volume of %1 min</source>
+        <translation>volumen de %1 min</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>medida</translation>
+    </message>
+    <message>
+        <source>estimated</source>
+        <translation>estimada</translation>
+    </message>
+    <message>
+        <source>corrected</source>
+        <translation>corregida</translation>
+    </message>
+    <message>
+        <source>Time at the site</source>
+        <translation>Hora en el sitio</translation>
+    </message>
+    <message>
+        <source>Value, %1</source>
+        <translation>Valor, %1</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Qué es</translation>
+    </message>
+    <message>
+        <source>How sure</source>
+        <translation>Qué tan segura</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::ReportsPage</name>
+    <message>
+        <source>Reports</source>
+        <translation>Informes</translation>
+    </message>
+    <message>
+        <source>Papers to sign, send and keep: look at the pages, then write the files.</source>
+        <translation>Papeles para firmar, enviar y guardar: mire las páginas y luego escriba los archivos.</translation>
+    </message>
+    <message>
+        <source>Write the files…</source>
+        <translation>Escribir los archivos…</translation>
+    </message>
+    <message>
+        <source>season of a site</source>
+        <translation>temporada de un sitio</translation>
+    </message>
+    <message>
+        <source>catch tests of a site</source>
+        <translation>pruebas de captación de un sitio</translation>
+    </message>
+    <message>
+        <source>one catch test</source>
+        <translation>una prueba de captación</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Carta</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>&amp;Report</source>
+        <translation>&amp;Informe</translation>
+    </message>
+    <message>
+        <source>&amp;Site</source>
+        <translation>&amp;Sitio</translation>
+    </message>
+    <message>
+        <source>&amp;Test</source>
+        <translation>&amp;Prueba</translation>
+    </message>
+    <message>
+        <source>&amp;From</source>
+        <translation>&amp;Desde</translation>
+    </message>
+    <message>
+        <source>&amp;To</source>
+        <translation>&amp;Hasta</translation>
+    </message>
+    <message>
+        <source>&amp;Program</source>
+        <translation>&amp;Programa</translation>
+    </message>
+    <message>
+        <source>Pape&amp;r</source>
+        <translation>Pape&amp;l</translation>
+    </message>
+    <message>
+        <source>Files</source>
+        <translation>Archivos</translation>
+    </message>
+    <message>
+        <source>Workbook (xlsx), figures with their formulas</source>
+        <translation>Libro de cálculo (xlsx), cifras con sus fórmulas</translation>
+    </message>
+    <message>
+        <source>PDF, to print and sign</source>
+        <translation>PDF, para imprimir y firmar</translation>
+    </message>
+    <message>
+        <source>Tables (csv)</source>
+        <translation>Tablas (csv)</translation>
+    </message>
+    <message>
+        <source>Files written</source>
+        <translation>Archivos escritos</translation>
+    </message>
+    <message>
+        <source>Smaller</source>
+        <translation>Más pequeño</translation>
+    </message>
+    <message>
+        <source>Larger</source>
+        <translation>Más grande</translation>
+    </message>
+    <message>
+        <source>Page width</source>
+        <translation>Ancho de página</translation>
+    </message>
+    <message>
+        <source>Pages</source>
+        <translation>Páginas</translation>
+    </message>
+    <message>
+        <source>Pages of the report</source>
+        <translation>Páginas del informe</translation>
+    </message>
+    <message>
+        <source>Folder for the files</source>
+        <translation>Carpeta para los archivos</translation>
+    </message>
+    <message>
+        <source>No book is open.</source>
+        <translation>No hay ningún libro abierto.</translation>
+    </message>
+    <message>
+        <source>There is no site in this book yet.</source>
+        <translation>Todavía no hay ningún sitio en este libro.</translation>
+    </message>
+    <message>
+        <source>The meters of this site have no readings yet.</source>
+        <translation>Los medidores de este sitio aún no tienen lecturas.</translation>
+    </message>
+    <message>
+        <source>This site has no catch test yet.</source>
+        <translation>Este sitio aún no tiene ninguna prueba de captación.</translation>
+    </message>
+    <message>
+        <source>Making the report</source>
+        <translation>Preparando el informe</translation>
+    </message>
+    <message>
+        <source>Other work is going on; choose again when it has ended.</source>
+        <translation>Hay otro trabajo en curso; elija de nuevo cuando haya terminado.</translation>
+    </message>
+    <message>
+        <source>Making the report…</source>
+        <translation>Preparando el informe…</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Detenido.</translation>
+    </message>
+    <message>
+        <source>Writing the files</source>
+        <translation>Escribiendo los archivos</translation>
+    </message>
+    <message>
+        <source>Written to %1:</source>
+        <translation>Escrito en %1:</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::SeasonPage</name>
+    <message>
+        <source>Season</source>
+        <translation>Temporada</translation>
+    </message>
+    <message>
+        <source>What the turf needed, what was granted, what was used, and where the difference went.</source>
+        <translation>Lo que necesitó el césped, lo que se concedió, lo que se usó y adónde fue la diferencia.</translation>
+    </message>
+    <message>
+        <source>&amp;Site</source>
+        <translation>&amp;Sitio</translation>
+    </message>
+    <message>
+        <source>&amp;From</source>
+        <translation>&amp;Desde</translation>
+    </message>
+    <message>
+        <source>&amp;To</source>
+        <translation>&amp;Hasta</translation>
+    </message>
+    <message>
+        <source>&amp;Program</source>
+        <translation>&amp;Programa</translation>
+    </message>
+    <message>
+        <source>Months of the season</source>
+        <translation>Meses de la temporada</translation>
+    </message>
+    <message>
+        <source>Areas of the site</source>
+        <translation>Zonas del sitio</translation>
+    </message>
+    <message>
+        <source>Use and budget</source>
+        <translation>Uso y presupuesto</translation>
+    </message>
+    <message>
+        <source>Added up</source>
+        <translation>Acumulado</translation>
+    </message>
+    <message>
+        <source>Where it went</source>
+        <translation>Adónde fue</translation>
+    </message>
+    <message>
+        <source>Months</source>
+        <translation>Meses</translation>
+    </message>
+    <message>
+        <source>Areas</source>
+        <translation>Zonas</translation>
+    </message>
+    <message>
+        <source>What to look at</source>
+        <translation>Qué mirar</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Hallazgos</translation>
+    </message>
+    <message>
+        <source>Show me the readings</source>
+        <translation>Muéstreme las lecturas</translation>
+    </message>
+    <message>
+        <source>No book is open.</source>
+        <translation>No hay ningún libro abierto.</translation>
+    </message>
+    <message>
+        <source>There is no site in this book yet. Bring some in on the Import page.</source>
+        <translation>Todavía no hay ningún sitio en este libro. Tráigalos en la página Importar.</translation>
+    </message>
+    <message>
+        <source>The meters of this site have no readings yet.</source>
+        <translation>Los medidores de este sitio aún no tienen lecturas.</translation>
+    </message>
+    <message>
+        <source>Adding up the season</source>
+        <translation>Sumando la temporada</translation>
+    </message>
+    <message>
+        <source>Other work is going on; choose again when it has ended.</source>
+        <translation>Hay otro trabajo en curso; elija de nuevo cuando haya terminado.</translation>
+    </message>
+    <message>
+        <source>Adding up…</source>
+        <translation>Sumando…</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Detenido.</translation>
+    </message>
+    <message>
+        <source>Meter %1: %2</source>
+        <translation>Medidor %1: %2</translation>
+    </message>
+    <message>
+        <source>Limit: %1
+Source: %2
+How sure: %3</source>
+        <translation>Límite: %1
+Fuente: %2
+Qué tan seguro: %3</translation>
+    </message>
+    <message>
+        <source>Nothing stands out.</source>
+        <translation>Nada llama la atención.</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::Session</name>
+    <message>
+        <source>This book may not be written here, so it is open for reading only.</source>
+        <translation>Este libro no se puede escribir aquí, así que está abierto solo para lectura.</translation>
+    </message>
+    <message>
+        <source>This book is open in another window (%1 on %2), so it is open for reading only here.</source>
+        <translation>Este libro está abierto en otra ventana (%1 en %2), así que aquí está abierto solo para lectura.</translation>
+    </message>
+    <message>
+        <source>a program</source>
+        <translation>un programa</translation>
+    </message>
+    <message>
+        <source>this computer</source>
+        <translation>este equipo</translation>
+    </message>
+    <message>
+        <source>Entries cannot be kept safe in %1: %2</source>
+        <translation>Las anotaciones no se pueden resguardar en %1: %2</translation>
+    </message>
+    <message>
+        <source>%1 is still going on. Stop it first, or wait.</source>
+        <translation>%1: sigue en curso. Deténgalo primero o espere.</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::SheetModel</name>
+    <message>
+        <source>Can %1: found "%2", expected a number, 0 or more</source>
+        <translation>Recipiente %1: se encontró «%2», se esperaba un número, 0 o más</translation>
+    </message>
+    <message>
+        <source>Can %1 is left out: %2</source>
+        <translation>El recipiente %1 está excluido: %2</translation>
+    </message>
+    <message>
+        <source>Can %1</source>
+        <translation>Recipiente %1</translation>
+    </message>
+    <message>
+        <source>Can %1: %2</source>
+        <translation>Recipiente %1: %2</translation>
+    </message>
+    <message>
+        <source>not read yet</source>
+        <translation>aún sin leer</translation>
+    </message>
+    <message>
+        <source>Reading of can %1</source>
+        <translation>Lectura del recipiente %1</translation>
+    </message>
+    <message>
+        <source>Count can %1</source>
+        <translation>Contar el recipiente %1</translation>
+    </message>
+    <message>
+        <source>Leave out can %1</source>
+        <translation>Excluir el recipiente %1</translation>
+    </message>
+    <message>
+        <source>left of the path</source>
+        <translation>izquierda de la pasada</translation>
+    </message>
+    <message>
+        <source>right of the path</source>
+        <translation>derecha de la pasada</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::SitesModel</name>
+    <message>
+        <source>none yet</source>
+        <translation>aún ninguna</translation>
+    </message>
+    <message>
+        <source>%1 (and %2 more)</source>
+        <translation>%1 (y %2 más)</translation>
+    </message>
+    <message>
+        <source>not judged: %1</source>
+        <translation>sin evaluar: %1</translation>
+    </message>
+    <message>
+        <source>nothing stands out</source>
+        <translation>nada llama la atención</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Sitio</translation>
+    </message>
+    <message>
+        <source>Organisation</source>
+        <translation>Organización</translation>
+    </message>
+    <message>
+        <source>Areas</source>
+        <translation>Zonas</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Tamaño</translation>
+    </message>
+    <message>
+        <source>Last reading</source>
+        <translation>Última lectura</translation>
+    </message>
+    <message>
+        <source>Over budget, last year read</source>
+        <translation>Sobre presupuesto, último año leído</translation>
+    </message>
+    <message>
+        <source>What to look at</source>
+        <translation>Qué mirar</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::SitesPage</name>
+    <message>
+        <source>Sites</source>
+        <translation>Sitios</translation>
+    </message>
+    <message>
+        <source>The places you answer for, and what to look at first.</source>
+        <translation>Los lugares por los que usted responde y qué mirar primero.</translation>
+    </message>
+    <message>
+        <source>Search by name, code or organisation</source>
+        <translation>Buscar por nombre, código u organización</translation>
+    </message>
+    <message>
+        <source>Search</source>
+        <translation>Buscar</translation>
+    </message>
+    <message>
+        <source>Only what needs attention</source>
+        <translation>Solo lo que requiere atención</translation>
+    </message>
+    <message>
+        <source>Season of this site</source>
+        <translation>Temporada de este sitio</translation>
+    </message>
+    <message>
+        <source>Areas of the site</source>
+        <translation>Zonas del sitio</translation>
+    </message>
+    <message>
+        <source>Looking through the sites</source>
+        <translation>Revisando los sitios</translation>
+    </message>
+    <message>
+        <source>Area</source>
+        <translation>Zona</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Tamaño</translation>
+    </message>
+    <message>
+        <source>Plant</source>
+        <translation>Planta</translation>
+    </message>
+    <message>
+        <source>Heads</source>
+        <translation>Aspersores</translation>
+    </message>
+    <message>
+        <source>Soil</source>
+        <translation>Suelo</translation>
+    </message>
+    <message>
+        <source>Meter</source>
+        <translation>Medidor</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::StartPage</name>
+    <message>
+        <source>Start</source>
+        <translation>Inicio</translation>
+    </message>
+    <message>
+        <source>A book keeps the water of all your sites in one file.</source>
+        <translation>Un libro guarda el agua de todos sus sitios en un archivo.</translation>
+    </message>
+    <message>
+        <source>Look around</source>
+        <translation>Mirar</translation>
+    </message>
+    <message>
+        <source>A book with an invented sod farm and campus: two seasons of readings, weather and catch tests, with a few faults to find.</source>
+        <translation>Un libro con una granja de césped y un campus inventados: dos temporadas de lecturas, tiempo y pruebas de captación, con algunas fallas por encontrar.</translation>
+    </message>
+    <message>
+        <source>Make the demo book…</source>
+        <translation>Crear el libro de demostración…</translation>
+    </message>
+    <message>
+        <source>Begin your own</source>
+        <translation>Empezar el suyo</translation>
+    </message>
+    <message>
+        <source>An empty book. Bring your sites, meters, readings and weather as tables, or fill in a field sheet right away.</source>
+        <translation>Un libro vacío. Traiga sus sitios, medidores, lecturas y tiempo como tablas, o llene enseguida una hoja de campo.</translation>
+    </message>
+    <message>
+        <source>New book…</source>
+        <translation>Libro nuevo…</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Continuar</translation>
+    </message>
+    <message>
+        <source>Open a book from this computer or from a shared folder.</source>
+        <translation>Abra un libro de este equipo o de una carpeta compartida.</translation>
+    </message>
+    <message>
+        <source>Open a book…</source>
+        <translation>Abrir un libro…</translation>
+    </message>
+    <message>
+        <source>Recent books</source>
+        <translation>Libros recientes</translation>
+    </message>
+    <message>
+        <source>None yet. Books that you open are listed here.</source>
+        <translation>Todavía ninguno. Los libros que abra aparecen aquí.</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::TextTable</name>
+    <message>
+        <source>Where measured</source>
+        <translation>Dónde se midió</translation>
+    </message>
+    <message>
+        <source>Pressure, with unit</source>
+        <translation>Presión, con unidad</translation>
+    </message>
+    <message>
+        <source>Pressures</source>
+        <translation>Presiones</translation>
+    </message>
+    <message>
+        <source>What was seen</source>
+        <translation>Qué se vio</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Dónde</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Cuántos</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Hallazgos</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notas</translation>
+    </message>
+    <message>
+        <source>Weather, soil, what to look at next time</source>
+        <translation>Tiempo, suelo, qué mirar la próxima vez</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Add photos…</source>
+        <translation>Añadir fotos…</translation>
+    </message>
+    <message>
+        <source>Remove from the list</source>
+        <translation>Quitar de la lista</translation>
+    </message>
+    <message>
+        <source>Add photos</source>
+        <translation>Añadir fotos</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png)</source>
+        <translation>Imágenes (*.jpg *.jpeg *.png)</translation>
+    </message>
+</context>
+</TS>
