@@ -206,7 +206,7 @@ void print_figures(std::ostream& out, const TestAnalysis& a) {
         line(out, "net rate", "-", "needs a run time, one station and sprinklers that stand still");
     }
     if (a.blocks) {
-        line(out, "DU_LQ by " + std::string("blocks"), "", range(a.blocks->du_lq, 3) + " (" + a.blocks->scheme + ")");
+        line(out, "DU_LQ by blocks of cans", "", range(a.blocks->du_lq, 3) + " (" + a.blocks->scheme + ")");
     }
     if (a.confidence_of_least) {
         line(out, "sure of the DU_LQ asked for", format_fixed(100.0 * *a.confidence_of_least, 1) + " %", "");

@@ -20,7 +20,7 @@ struct VoronoiShares {
 /// point then gets the same share.
 ///
 /// The diagram is Boost.Polygon's on a whole-number grid of 2^28 steps across the ground, so a
-/// share is off by less than 1e-7 of itself for any test of up to some ten thousand cans;
+/// share is off by less than 1e-6 of itself for any test of up to some ten thousand cans;
 /// clipping to the outline is Boost.Geometry's.
 ///
 /// @param outline  ring of at least three corners, either direction, closed or not; or empty
