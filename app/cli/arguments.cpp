@@ -301,6 +301,9 @@ void add_report(CLI::App& app, Result& result) {
         ->check(CLI::IsMember({"letter", "a4"}))->capture_default_str();
     cmd->add_option("--units", o->system, "Units shown")
         ->check(CLI::IsMember({"us", "metric"}))->capture_default_str();
+    cmd->add_option("--signer", o->signer, "Name for the signature block");
+    cmd->add_option("--certification", o->certification, "Certification number of the signer");
+    cmd->add_option("--certification-expires", o->certification_expires, "As on the certificate");
     cmd->add_option("--out", o->out, "Folder to write to")->capture_default_str();
     add_json(cmd, o->json);
 }

@@ -143,6 +143,10 @@ struct ReportOptions {
     std::string system = "us";  ///< us or metric
     std::string out = ".";
     bool json = false;
+    // For the signature block, as typed; empty leaves lines to write on.
+    std::string signer;
+    std::string certification;
+    std::string certification_expires;
 };
 
 struct CheckOptions {

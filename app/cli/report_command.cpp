@@ -75,7 +75,9 @@ int run(const ReportOptions& o, Streams& streams) {
     if (!rule) throw InputError(o.quarter_rule, "a quarter rule");
     const reports::Frame frame{
         o.system == "metric" ? reports::UnitsShown::metric : reports::UnitsShown::us, "",
-        workflow::present_moment(), "Evenfall " EVENFALL_VERSION, {}};
+        workflow::present_moment(), "Evenfall " EVENFALL_VERSION,
+        {{o.kind == "audit" ? "Auditor" : "Prepared by", o.signer, o.certification,
+          o.certification_expires}}};
     const Named made = made_of(book, o, *rule, frame);
     const workflow::ReportOrder order{o.formats, o.out, made.name, o.paper,
                                       std::filesystem::path(streams.program_folder) / "evenfall-print"};

@@ -99,6 +99,17 @@ void sentences(const std::vector<AuditedTest>& tests, const Frame& frame, Answer
     }
 }
 
+/// What the analysis of one test says to do first.
+std::vector<Fix> fixes_from_advice(const audit::TestAnalysis& analysis) {
+    std::vector<Fix> fixes;
+    for (const auto& sentence : audit::advice(analysis)) {
+        if (fixes.size() == 3) break;
+        fixes.push_back({sentence, "From the figures, pressures and findings of this test.",
+                         unknown(), unknown()});
+    }
+    return fixes;
+}
+
 /// Without a season the worth is not known: the fixes then say where to look.
 std::vector<Fix> fixes_from_tests(const std::vector<AuditedTest>& tests) {
     std::vector<const AuditedTest*> order;
@@ -171,12 +182,18 @@ AuditedTest audited(const audit::CatchTest& test, std::string area_name, audit::
     out.test = test;
     out.area_name = std::move(area_name);
     try {
-        out.sample = audit::sample_of(test, audit::usual_choices());
-        out.result = audit::analyse_uniformity(test, rule);
-        out.multipliers = audit::multipliers(out.result->du_lq, out.result->du_lh);
+        out.analysis = audit::analyse_test(test, audit::usual_analysis(rule));
+        const audit::TestAnalysis& a = *out.analysis;
+        out.sample = a.sample;
+        out.result = a.figures;
+        out.multipliers = a.multipliers;
+        if (const auto& du = a.widened.du_lq) {
+            out.interval = DuInterval{du->low, du->high,
+                                      percent(du->level, 0) + " BCa interval, widened for few cans; " +
+                                          std::to_string(a.resamples) + " resamples, seed " +
+                                          std::to_string(a.seed)};
+        }
     } catch (const InputError& e) {
-        out.sample.reset();
-        out.result.reset();
         for (const Issue& issue : e.issues()) {
             if (!out.problem.empty()) out.problem += "; ";
             out.problem += issue.text();
@@ -191,7 +208,11 @@ Report audit_report(const std::vector<AuditedTest>& tests, const std::string& pl
     Report report = framed("audit", "Catch test report", place, frame);
     sentences(tests, frame, report.answer);
     if (!tests.empty()) report.answer.figures = overview(tests, shown);
-    report.answer.fixes = fixes.empty() ? fixes_from_tests(tests) : fixes;
+    report.answer.fixes = fixes;
+    if (fixes.empty() && tests.size() == 1 && tests.front().analysis) {
+        report.answer.fixes = fixes_from_advice(*tests.front().analysis);
+    }
+    if (report.answer.fixes.empty()) report.answer.fixes = fixes_from_tests(tests);
     for (std::size_t i = 0; i < tests.size(); ++i) {
         for (auto& section : audit_sections(tests[i], "t" + std::to_string(i + 1), shown)) {
             report.sections.push_back(std::move(section));

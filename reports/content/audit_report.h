@@ -6,6 +6,7 @@
 #include "core/audit/catch_test.h"
 #include "core/audit/multiplier.h"
 #include "core/audit/sample.h"
+#include "core/audit/test_analysis.h"
 #include "core/audit/uniformity.h"
 
 #include <optional>
@@ -31,10 +32,11 @@ struct AuditedTest {
     std::optional<audit::UniformityResult> result;
     std::optional<audit::Multipliers> multipliers;
     std::optional<DuInterval> interval;
+    std::optional<audit::TestAnalysis> analysis;  ///< everything else that is said of the test
     std::string problem;  ///< why there is no result; empty when there is one
 };
 
-/// Runs the uniformity engine; a test that it refuses keeps its sheet and says why.
+/// Analyses the test by the usual choices; a test that is refused keeps its sheet and says why.
 AuditedTest audited(const audit::CatchTest& test, std::string area_name, audit::QuarterRule rule);
 
 /// @param place  "Test T-1, Harrow Bend" or "All tests, Harrow Bend"

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "reports/content/audit_section.h"
 
+#include "reports/content/audit_quality.h"
 #include "reports/content/field.h"
 
 #include "core/audit/low_share.h"
@@ -40,6 +41,11 @@ class SectionMaker {
             section.blocks.emplace_back(sorted_chart());
         } else {
             section.blocks.emplace_back(Paragraph{"No figures: " + tested_.problem + "."});
+        }
+        if (tested_.analysis) {
+            for (Table& t : quality_tables(*tested_.analysis, key_, shown_)) {
+                section.blocks.emplace_back(std::move(t));
+            }
         }
         section.blocks.emplace_back(sheet());
         // On a sheet of their own: the workbook lays the map out in columns of one width.

@@ -126,10 +126,7 @@ Chart waste_months_chart(const Shown& shown) {
     c.categories = {"waste_months", "month"};
     for (const auto& line : budget::waste_lines()) {
         if (!line.in_use) continue;
-        std::string words(line.words);
-        // The legend has room for "uneven, avoidable", not for "uneven application, avoidable".
-        if (const auto at = words.find(" application"); at != std::string::npos) words.erase(at, 12);
-        c.series.push_back({words, {"waste_months", std::string(line.key)},
+        c.series.push_back({short_words(line), {"waste_months", std::string(line.key)},
                             Draw::stacked, tone_of(line.key), {}, {}});
     }
     c.x = {"Month", ""};

@@ -66,6 +66,13 @@ Tone tone_of(std::string_view key) {
     return Tone::over_scheduled;
 }
 
+std::string short_words(const budget::WasteLine& line) {
+    const std::string_view middle = " application";
+    std::string words(line.words);
+    if (const auto at = words.find(middle); at != std::string::npos) words.erase(at, middle.size());
+    return words;
+}
+
 Table season_months(const SeasonResult& season, const Shown& shown) {
     const NumberFormat v = shown.volume_format(), d = shown.month_depth_format();
     Table t{"months",
@@ -230,7 +237,7 @@ Table season_waste_parts(const SeasonResult& season, const SeasonMoney& money,
         const auto worth_of = money.of_line(i, a.*line.part);
         worth_of_all += worth_of.value_or(0.0);
         const double volume = shown.volume(a.*line.part);
-        t.add(key, row(std::string(line.words), volume,
+        t.add(key, row(short_words(line), volume,
                        computed(volume, "{waste_months[total]." + key + "}"),
                        price ? computed(worth_of, "{volume}*{price}") : number(worth_of)));
     }

@@ -20,6 +20,8 @@ Table season_by_cans(const budget::CanAccount& account, const Shown& shown);
 /// Bills, worth of what the turf did not use, energy, by month.
 Table season_costs(const budget::SeasonResult& season);
 
+/// "uneven, avoidable": the words of a line short enough for an axis and a legend.
+std::string short_words(const budget::WasteLine& line);
 /// The tone of a line of the waste account.
 Tone tone_of(std::string_view waste_key);
 

@@ -127,7 +127,8 @@ class ChartMaker {
         for (std::size_t i = 0; i < raw.size(); ++i) {
             QString label = QString::fromStdString(raw[i]);
             if (label.size() > 40) label = label.left(39) + QChar(0x2026);
-            label = in_two_lines(label.toHtmlEscaped());
+            label = label.toHtmlEscaped();
+            if (!content_.horizontal) label = in_two_lines(label);
             if (!known(i)) label += QStringLiteral("<br/>no data");
             // The axis keeps one of two equal labels; a blank that nobody sees keeps both.
             while (labels_.contains(label)) label += QChar(0x200B);
