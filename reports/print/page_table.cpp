@@ -65,7 +65,7 @@ PageFlow::TableShape PageFlow::shape_of(const Table& table) const {
     // Running text gives way first.
     std::size_t texts = 0;
     for (const Column& column : table.columns) texts += column.is_text ? 1U : 0U;
-    for (int round = 0; round < 8 && total > width() && texts > 0; ++round) {
+    for (int round = 0; round < 60 && total > width() && texts > 0; ++round) {
         const double share = (total - width()) / static_cast<double>(texts);
         total = 0.0;
         for (std::size_t c = 0; c < table.columns.size(); ++c) {
