@@ -282,6 +282,28 @@ void add_portfolio(CLI::App& app, Result& result) {
     add_json(cmd, o->json);
 }
 
+void add_schedule(CLI::App& app, Result& result) {
+    auto [cmd, o] = add_command<ScheduleOptions>(
+        app, result, "schedule", "Base schedule: minutes per station and week, month by month");
+    add_book(cmd, o->book);
+    cmd->add_option("--site", o->site, "Code of the site")->required();
+    add_month(cmd, "--from", o->from, "First month of the weather it is made from")->required();
+    add_month(cmd, "--to", o->to, "Last month of it")->required();
+    add_rules(cmd, o->program, o->rain);
+    cmd->add_option("--year", o->year, "Year it is for; the one after --to when left out")
+        ->check(CLI::Range(calendar::first_year, calendar::last_year));
+    auto* days = cmd->add_option("--days", o->days,
+                                 "Allowed days such as mon,wed,fri, in place of the book's watering rule");
+    auto* window = cmd->add_option("--window", o->window, "Water window such as 22:00-06:00");
+    days->needs(window);
+    window->needs(days);
+    cmd->add_option("--at-once", o->at_once, "Stations that run at the same time")
+        ->check(CLI::Range(1, 1000))->needs(days)->capture_default_str();
+    cmd->add_option("--calendar", o->calendar, "Write a calendar (iCalendar) to this file");
+    cmd->add_option("--csv", o->csv, "Write the table to this file");
+    add_json(cmd, o->json);
+}
+
 void add_report(CLI::App& app, Result& result) {
     auto [cmd, o] = add_command<ReportOptions>(app, result, "report", "Write a report as xlsx, PDF or CSV");
     add_book(cmd, o->book);
@@ -336,6 +358,7 @@ std::variant<Invocation, Stop> parse_arguments(int argc, const char* const* argv
     add_overlap(app, result);
     add_season(app, result);
     add_portfolio(app, result);
+    add_schedule(app, result);
     add_report(app, result);
     add_check(app, result);
     try {

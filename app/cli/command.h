@@ -34,6 +34,7 @@ int run(const EffectiveRainOptions&, Streams&);
 int run(const OverlapOptions&, Streams&);
 int run(const SeasonOptions&, Streams&);
 int run(const PortfolioOptions&, Streams&);
+int run(const ScheduleOptions&, Streams&);
 int run(const ReportOptions&, Streams&);
 int run(const CheckOptions&, Streams&);
 

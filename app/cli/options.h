@@ -126,6 +126,22 @@ struct PortfolioOptions {
     bool json = false;
 };
 
+struct ScheduleOptions {
+    std::string book;
+    std::string site;
+    calendar::Month from{};
+    calendar::Month to{};
+    std::string program = "general";
+    std::string rain = "nrcs";
+    std::optional<int> year;  ///< empty: the year after the last month
+    std::string days;         ///< "mon,wed,fri"; empty with `window`: the book's watering rule
+    std::string window;       ///< "22:00-06:00"
+    int at_once = 1;
+    std::string calendar;     ///< file to write; empty: none
+    std::string csv;          ///< file to write; empty: none
+    bool json = false;
+};
+
 struct ReportOptions {
     std::string book;
     std::string kind;  ///< audit, season, portfolio, plan or review
@@ -156,7 +172,7 @@ struct CheckOptions {
 
 using Invocation =
     std::variant<DemoOptions, NewOptions, ImportOptions, UniformityOptions, ReferenceEtOptions,
-                 EffectiveRainOptions, OverlapOptions, SeasonOptions, PortfolioOptions,
+                 EffectiveRainOptions, OverlapOptions, SeasonOptions, PortfolioOptions, ScheduleOptions,
                  ReportOptions, CheckOptions>;
 
 }  // namespace evenfall::cli

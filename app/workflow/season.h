@@ -31,6 +31,9 @@ struct SeasonAnswer {
 ///   rain rule that cannot be read
 budget::SeasonInputs season_inputs(const store::Book& book, const SeasonQuestion& question);
 
+/// Draws, seed and confidence of the intervals that answers carry: 90 %, the same every time.
+budget::IntervalChoice interval_choice();
+
 /// Loads, screens the meters for leaks, and computes.
 SeasonAnswer answer_season(const store::Book& book, const SeasonQuestion& question);
 

@@ -55,6 +55,12 @@ void import_kind(ImportRun& run) {
         case Kind::catches: import_catches(run); return;
         case Kind::bills: import_bills(run); return;
         case Kind::plantings: import_plantings(run); return;
+        case Kind::prices: import_prices(run); return;
+        case Kind::energy: import_energy(run); return;
+        case Kind::pumps: import_pumps(run); return;
+        case Kind::stations: import_controller_stations(run); return;
+        case Kind::watering_rules: import_watering_rules(run); return;
+        case Kind::area_settings: import_area_settings(run); return;
     }
 }
 

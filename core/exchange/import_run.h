@@ -79,5 +79,11 @@ void import_weather(ImportRun& run);
 void import_catches(ImportRun& run);
 void import_bills(ImportRun& run);
 void import_plantings(ImportRun& run);
+void import_prices(ImportRun& run);
+void import_energy(ImportRun& run);
+void import_pumps(ImportRun& run);
+void import_controller_stations(ImportRun& run);
+void import_watering_rules(ImportRun& run);
+void import_area_settings(ImportRun& run);
 
 }  // namespace evenfall::exchange
