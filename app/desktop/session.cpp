@@ -187,14 +187,17 @@ void Session::sheet_was_saved() {
     entries_recovered_ = false;
 }
 
-Task* Session::start(const QString& name) {
-    if (task_ && task_->running()) {
+Task* Session::start(const QString& name, bool yields) {
+    if (task_ && task_->running() && task_->yields() && !yields) {
+        task_->disconnect();
+        task_->stop();
+    } else if (task_ && task_->running()) {
         say(tr("%1 is still going on. Stop it first, or wait.").arg(task_->name()));
         return nullptr;
     }
     // It may be one of its own signals that asks for the next piece of work.
     if (task_) task_->deleteLater();
-    task_ = new Task(name, this);
+    task_ = new Task(name, yields, this);
     Q_EMIT task_started(task_);
     return task_;
 }

@@ -59,8 +59,9 @@ class Session : public QObject {
     bool sheet_has_unsaved_entries() const { return unsaved_; }
 
     /// Starts work in the background; one at a time, with progress in the status line.
+    /// Work that yields is stopped for it; what it has found so far stands.
     /// @return null when another piece of work is still running
-    Task* start(const QString& name);
+    Task* start(const QString& name, bool yields = false);
     Task* task() const { return task_; }
     /// For the status line.
     void say(const QString& message) { Q_EMIT message_said(message); }

@@ -16,7 +16,8 @@ void TaskContext::report(double share, const QString& what) const {
     if (sink_) sink_(share, what);
 }
 
-Task::Task(QString name, QObject* parent) : QObject(parent), name_(std::move(name)) {}
+Task::Task(QString name, bool yields, QObject* parent)
+    : QObject(parent), name_(std::move(name)), yields_(yields) {}
 
 Task::~Task() {
     stop();

@@ -36,13 +36,15 @@ class Task : public QObject {
     Q_OBJECT
 
   public:
-    explicit Task(QString name, QObject* parent = nullptr);
+    /// @param yields  gives way to other work that wants to start, see Session::start
+    explicit Task(QString name, bool yields, QObject* parent = nullptr);
     /// Asks the work to stop and waits for it.
     ~Task() override;
 
     void start(std::function<void(const TaskContext&)> work);
     void stop();
     bool running() const { return running_; }
+    bool yields() const { return yields_; }
     const QString& name() const { return name_; }
 
   Q_SIGNALS:
@@ -54,6 +56,7 @@ class Task : public QObject {
 
   private:
     QString name_;
+    bool yields_;
     TaskContext context_;
     std::thread thread_;
     bool running_ = false;

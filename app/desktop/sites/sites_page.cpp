@@ -91,16 +91,27 @@ void SitesPage::book_changed() {
     if (model_->rowCount() > 0) QMetaObject::invokeMethod(this, &SitesPage::judge_all, Qt::QueuedConnection);
 }
 
+void SitesPage::showEvent(QShowEvent* event) {
+    Page::showEvent(event);
+    if (model_->rowCount() > 0) QMetaObject::invokeMethod(this, &SitesPage::judge_all, Qt::QueuedConnection);
+}
+
 void SitesPage::units_changed() {
     model_->set_units(session().units());
     show_chosen();
 }
 
 void SitesPage::judge_all() {
-    Task* task = session().start(tr("Looking through the sites"));
-    if (!task) return;
     std::vector<SiteRow> rows;
-    for (int r = 0; r < model_->rowCount(); ++r) rows.push_back(model_->row(r));
+    bool any = false;
+    for (int r = 0; r < model_->rowCount(); ++r) {
+        rows.push_back(model_->row(r));
+        any = any || !rows.back().judged;
+    }
+    if (!any || (session().task() && session().task()->running())) return;
+    // Anything that the user asks for goes first; the rest is looked through when they are back.
+    Task* task = session().start(tr("Looking through the sites"), true);
+    if (!task) return;
     const std::string path = session().book_path().toStdString();
     const QPointer<SitesPage> self(this);
     task->start([rows, path, self](const TaskContext& context) {
@@ -108,6 +119,7 @@ void SitesPage::judge_all() {
         for (std::size_t i = 0; i < rows.size(); ++i) {
             context.check();
             SiteRow row = rows[i];
+            if (row.judged) continue;
             judge(book, row);
             context.report(static_cast<double>(i + 1) / static_cast<double>(rows.size()));
             QMetaObject::invokeMethod(

@@ -31,6 +31,9 @@ class SitesPage : public Page {
   Q_SIGNALS:
     void season_wanted(const std::string& site);
 
+  protected:
+    void showEvent(QShowEvent* event) override;
+
   private:
     void judge_all();
     void show_chosen();
