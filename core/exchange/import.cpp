@@ -19,7 +19,6 @@ struct OpenFile {
     std::unique_ptr<RowSource> rows;
     std::optional<ColumnIndex> columns;
     CellFormat format;
-    std::string sha256;
 };
 
 std::unique_ptr<RowSource> rows_of(const std::filesystem::path& path, const TableMap& map) {
@@ -39,7 +38,6 @@ OpenFile open_file(const std::filesystem::path& path, const ImportOptions& optio
     if (map.kind) kind = *map.kind;
     else kind = options.kind ? *options.kind : kind_of_header(file.rows->header(), file.rows->file());
     file.columns.emplace(spec_of(kind), file.rows->header(), file.rows->file(), file.rows->row());
-    file.sha256 = sha256_of_file(path);
     return file;
 }
 
@@ -79,7 +77,7 @@ void import_one(store::Book& book, const ImportOptions& options, OpenFile& file,
                 ImportResult& result, RejectsWriter* rejects) {
     const std::string name = std::filesystem::path(result.file).filename().string();
     const std::string kind(name_of(result.kind));
-    const std::int64_t import = store::add_import(book, {name, kind, file.sha256, options.at, 0});
+    const std::int64_t import = store::add_import(book, {name, kind, "", options.at, 0});
     ImportRun run{book, options, *file.rows, *file.columns, file.format, import, result, rejects};
     try {
         import_kind(run);
@@ -88,6 +86,8 @@ void import_one(store::Book& book, const ImportOptions& options, OpenFile& file,
         return;
     }
     store::set_import_added(book, import, static_cast<std::int64_t>(changed(result)));
+    // Only now: of a file that is refused on its way no more is read than it takes to refuse it.
+    store::set_import_digest(book, import, sha256_of_file(result.file));
     if (changed(result) > 0) {
         store::add_journal_entry(book, {options.at, options.who,
                                         "Imported " + std::to_string(result.added) + " new and " +

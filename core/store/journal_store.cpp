@@ -43,6 +43,15 @@ std::int64_t add_import(Book& book, const ImportRecord& record) {
     });
 }
 
+void set_import_digest(Book& book, std::int64_t import, const std::string& sha256) {
+    in_book(book, [&](SQLite::Database& db) {
+        SQLite::Statement set(db, "UPDATE import SET sha256 = ? WHERE id = ?");
+        set.bind(1, sha256);
+        set.bind(2, import);
+        set.exec();
+    });
+}
+
 void set_import_added(Book& book, std::int64_t import, std::int64_t added) {
     in_book(book, [&](SQLite::Database& db) {
         SQLite::Statement set(db, "UPDATE import SET added = ? WHERE id = ?");

@@ -33,6 +33,7 @@ struct ImportRecord {
 };
 
 std::int64_t add_import(Book& book, const ImportRecord& record);
+void set_import_digest(Book& book, std::int64_t import, const std::string& sha256);
 void set_import_added(Book& book, std::int64_t import, std::int64_t added);
 std::vector<ImportRecord> imports(const Book& book);
 

@@ -3,9 +3,9 @@
 
 #include "core/store/database.h"
 
-#include <limits>
 #include <memory>
 #include <sqlite3.h>
+#include <utility>
 
 namespace evenfall::store {
 namespace {
@@ -23,6 +23,9 @@ constexpr const char* meter_select =
 constexpr const char* reading_select =
     "SELECT at, span, value, kind FROM reading WHERE meter = ?1 AND at BETWEEN ?2 AND ?3"
     " ORDER BY at, span, revision";
+/// All of a meter: without the comparison of each row with two ends.
+constexpr const char* all_select =
+    "SELECT at, span, value, kind FROM reading WHERE meter = ?1 ORDER BY at, span, revision";
 
 meter::Meter meter_in(SQLite::Statement& row) {
     meter::Meter m{text_in(row.getColumn(0)), text_in(row.getColumn(1)),
@@ -75,19 +78,22 @@ void bind_meter(const Book& book, SQLite::Statement& to, const meter::Meter& m,
 
 /// Calls `take` with the latest revision of each reading. The plain C interface, since this runs
 /// once for each row of a book and the wrapper counts references for each value.
+/// @param ends  first and last instant; nothing: all
 template <class Take>
-void scan_readings(const Book& book, std::int64_t meter, std::int64_t from, std::int64_t to,
-                   Take&& take) {
+void scan_readings(const Book& book, std::int64_t meter,
+                   std::optional<std::pair<std::int64_t, std::int64_t>> ends, Take&& take) {
     sqlite3* handle = book.database().getHandle();
     sqlite3_stmt* raw = nullptr;
-    const int prepared = sqlite3_prepare_v2(handle, reading_select, -1, &raw, nullptr);
+    const int prepared = sqlite3_prepare_v2(handle, ends ? reading_select : all_select, -1, &raw, nullptr);
     const std::unique_ptr<sqlite3_stmt, decltype(&sqlite3_finalize)> rows(raw, &sqlite3_finalize);
     int result = prepared;
     std::optional<meter::Reading> last;
     if (prepared == SQLITE_OK) {
         sqlite3_bind_int64(raw, 1, meter);
-        sqlite3_bind_int64(raw, 2, from);
-        sqlite3_bind_int64(raw, 3, to);
+        if (ends) {
+            sqlite3_bind_int64(raw, 2, ends->first);
+            sqlite3_bind_int64(raw, 3, ends->second);
+        }
         while ((result = sqlite3_step(raw)) == SQLITE_ROW) {
             const meter::Reading next{Instant{std::chrono::seconds{sqlite3_column_int64(raw, 0)}},
                                       std::chrono::seconds{sqlite3_column_int64(raw, 1)},
@@ -193,7 +199,7 @@ std::vector<meter::Reading> readings_around(const Book& book, const std::string&
             neighbour(db, "SELECT min(at) FROM reading WHERE meter = ? AND at > ?", id,
                       to.time_since_epoch().count());
         std::vector<meter::Reading> all;
-        scan_readings(book, id, first, last, [&](const meter::Reading& r) { all.push_back(r); });
+        scan_readings(book, id, std::pair(first, last), [&](const meter::Reading& r) { all.push_back(r); });
         return all;
     });
 }
@@ -201,16 +207,14 @@ std::vector<meter::Reading> readings_around(const Book& book, const std::string&
 void for_each_reading(const Book& book, const std::string& meter,
                       const std::function<void(const meter::Reading&)>& take) {
     const std::int64_t id = meter_id(book, meter);
-    scan_readings(book, id, std::numeric_limits<std::int64_t>::min(),
-                  std::numeric_limits<std::int64_t>::max(), take);
+    scan_readings(book, id, std::nullopt, take);
 }
 
 std::vector<meter::Reading> all_readings(const Book& book, const std::string& meter) {
     const std::int64_t id = meter_id(book, meter);
     std::vector<meter::Reading> all;
-    scan_readings(book, id, std::numeric_limits<std::int64_t>::min(),
-                  std::numeric_limits<std::int64_t>::max(),
-                  [&](const meter::Reading& r) { all.push_back(r); });
+    all.reserve(1024);
+    scan_readings(book, id, std::nullopt, [&](const meter::Reading& r) { all.push_back(r); });
     return all;
 }
 
