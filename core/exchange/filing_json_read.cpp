@@ -17,7 +17,8 @@ using namespace review;
 // Stated limits; see schemas/filing/filing.md.
 constexpr int deepest = 8;
 constexpr std::size_t most_records = 500;      // areas, tests, meters, claims ...
-constexpr std::size_t most_cans = 5000;        // of one test
+constexpr std::size_t most_cans = 2000;        // of one test
+constexpr std::size_t most_claims = 200;
 constexpr std::size_t most_readings = 400000;  // of one meter
 constexpr std::size_t most_days = 8000;
 constexpr double largest = 1e12;
@@ -407,7 +408,7 @@ Filing read_filing_json(std::string_view text, const std::string& file) {
     conventions.only({"quarter_rule", "rain"});
     f.conventions = {word_value(conventions, "quarter_rule", quarter_words), conventions.text("rain")};
     o.each("results", 10 * most_records, [&](const JsonObject& r) { f.results.push_back(read_result(r)); });
-    o.each("claims", most_records, [&](const JsonObject& c) { f.claims.push_back(read_claim(c)); });
+    o.each("claims", most_claims, [&](const JsonObject& c) { f.claims.push_back(read_claim(c)); });
     f.request = read_request(o.object("request"));
     o.each("attachments", most_records, [&](const JsonObject& a) { f.attachments.push_back(read_attachment(a)); });
     check_references(f, problems);
@@ -425,7 +426,7 @@ FilingWords read_filing_words(std::string_view text, const std::string& file) {
     if (const auto auditor = o.maybe_object("auditor")) words.auditor = read_auditor(*auditor);
     if (const auto request = o.maybe_object("request")) words.request = read_request(*request);
     if (o.has("claims")) {
-        o.each("claims", most_records, [&](const JsonObject& c) { words.claims.push_back(read_claim(c)); });
+        o.each("claims", most_claims, [&](const JsonObject& c) { words.claims.push_back(read_claim(c)); });
     }
     words.sector = o.text_or_empty("sector");
     words.meter_type = o.text_or_empty("meter_type");

@@ -28,11 +28,26 @@ struct TypedNumber {
     double coarse_step = 1.0;  ///< the same when trailing zeros only fill the number up
 };
 
-std::optional<TypedNumber> typed_number(const std::string& text) {
-    std::string digits;
-    for (const char c : text) {
-        if (c != ',') digits += c;  // thousands, as in 1,234,000
+/// "1,234,000" without its commas; nothing when they do not part thousands: "0,72" is no number
+/// here, for nobody can tell what its writer meant.
+std::optional<std::string> without_thousands(const std::string& text) {
+    const std::size_t first = text.find(',');
+    if (first == std::string::npos) return text;
+    if (first == 0 || first > 3 || text.front() == '0') return std::nullopt;
+    const std::size_t end = std::min(text.find('.'), text.size());
+    std::string digits = text.substr(0, first);
+    for (std::size_t at = first; at < end; at += 4) {
+        if (text[at] != ',' || at + 4 > end) return std::nullopt;
+        digits += text.substr(at + 1, 3);
     }
+    if (digits.find(',') != std::string::npos) return std::nullopt;
+    return digits + text.substr(end);
+}
+
+std::optional<TypedNumber> typed_number(const std::string& text) {
+    const auto plain = without_thousands(text);
+    if (!plain) return std::nullopt;
+    const std::string& digits = *plain;
     const auto value = units::parse_number(digits);
     if (!value || digits.find_first_of("eE") != std::string::npos) return std::nullopt;
     TypedNumber n{*value, 1.0, 1.0};
@@ -75,9 +90,9 @@ void judge(CheckedClaim& c, const TypedNumber& typed, double ours, const std::ve
         c.why = "the figure was cut instead of rounded";
         return;
     }
-    if (typed.coarse_step > typed.step && typed.coarse_step <= coarsest * std::abs(typed.value) &&
-        rounds_to(typed, ours, typed.coarse_step)) {
-        c.why = "the figure was rounded to the nearest " + format_shortest(typed.coarse_step);
+    for (double step = 10.0 * typed.step; step <= typed.coarse_step && step <= coarsest * std::abs(typed.value); step *= 10.0) {
+        if (!rounds_to(typed, ours, step)) continue;
+        c.why = "the figure was rounded to the nearest " + format_shortest(step);
         return;
     }
     for (const Habit& habit : habits) {
