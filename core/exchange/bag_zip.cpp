@@ -87,7 +87,11 @@ std::string name_problem(const std::string& name, std::size_t longest) {
     for (const char c : name) {
         const auto u = static_cast<unsigned char>(c);
         if (u < 0x20 || u == 0x7F) return "a control character in a name";
-        if (c == '\\' || c == ':' || c == '%') return std::string("the character ") + c + " in a name";
+        if (c == '\\' || c == ':' || c == '%') {
+            std::string problem = "the character ";
+            problem += c;
+            return problem += " in a name";
+        }
     }
     if (name.front() == '/') return "an absolute path";
     std::size_t begin = 0;

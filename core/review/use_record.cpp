@@ -151,22 +151,23 @@ UseRecord use_record(const Filing& f) {
     for (const auto& [month, w] : weather) {
         const bool split = month == change_month && !at_start && !at_end;
         const auto need = need_of(f, month, w, rule);
-        std::optional<units::Volume> use;
+        units::Volume use;
+        bool metered = !records.empty();
         for (const auto& intervals : records) {
             const auto months = meter::monthly_use(intervals, zone, month, month);
             if (months.front().days_covered < calendar::days_in(month) || !months.front().volume) {
-                use.reset();
+                metered = false;
                 break;
             }
-            use = use.value_or(units::Volume{}) + *months.front().volume;
+            use += *months.front().volume;
         }
-        if (split || !need || !use) {
+        if (split || !need || !metered) {
             ++left_out;
             continue;
         }
         const bool after = month > change_month || (month == change_month && at_start);
         (after ? record.after : record.before)
-            .push_back({calendar::first_day(month), static_cast<double>(calendar::days_in(month)), *use, *need});
+            .push_back({calendar::first_day(month), static_cast<double>(calendar::days_in(month)), use, *need});
     }
     if (left_out > 0) {
         record.remarks.push_back(std::to_string(left_out) +
