@@ -337,6 +337,53 @@ void add_check(CLI::App& app, Result& result) {
     add_json(cmd, o->json);
 }
 
+void add_file(CLI::App& app, Result& result) {
+    auto [cmd, o] = add_command<FileOptions>(
+        app, result, "file", "Freeze a filing in the book and write it as one file that anyone can recompute");
+    add_book(cmd, o->book);
+    cmd->add_option("--site", o->site, "File a site: its areas, meters, readings, weather and tests");
+    cmd->add_option("--test", o->tests, "Code of a catch test; may be given several times");
+    cmd->add_option("--code", o->code, "Name of the filing; made of site or test and day when left out");
+    cmd->add_option("--request", o->words, "JSON file: applicant, auditor, sector, devices, invoices, claims");
+    cmd->add_option("--attach", o->attachments, "photo=FILE, invoice=FILE, report=FILE or other=FILE; may be given several times");
+    cmd->add_option("--key", o->key, "The auditor's own Ed25519 private key (PEM), to sign with");
+    cmd->add_option("--rain", o->rain, "Effective rain: nrcs, none or share:F")->capture_default_str();
+    add_quarter_rule(cmd, o->quarter_rule);
+    cmd->add_option("--by", o->who, "Who does this, for the journal");
+    cmd->add_option("--out", o->out, "File to write, ending in .zip; must not be there yet")->required();
+    add_json(cmd, o->json);
+}
+
+void add_review(CLI::App& app, Result& result) {
+    auto [cmd, o] = add_command<ReviewOptions>(
+        app, result, "review", "Verify filings, work their figures out again and judge them by a program");
+    cmd->add_option("filings", o->files, "Filings, or folders of them")->required();
+    cmd->add_option("--program", o->program, "Rebate program: a name that comes with Evenfall, or a JSON file");
+    cmd->add_option("--book", o->book, "Keep filings and applications in this book; ask about what earlier ones share");
+    cmd->add_flag("--together", o->together, "The filings are one case, such as before and after");
+    cmd->add_option("--threads", o->threads, "How many filings at a time")->check(CLI::Range(1, 64))->capture_default_str();
+    cmd->add_option("--by", o->who, "Who does this, for the journal");
+    cmd->add_option("--out", o->out, "Write a memo and a letter for each filing to this folder");
+    cmd->add_option("--format", o->formats, "Of the memo: xlsx, pdf, csv, separated by commas")
+        ->delimiter(',')->check(CLI::IsMember({"xlsx", "pdf", "csv"}));
+    cmd->add_option("--units", o->system, "Units shown")->check(CLI::IsMember({"us", "metric"}))->capture_default_str();
+    add_json(cmd, o->json);
+}
+
+void add_application(CLI::App& app, Result& result) {
+    auto [cmd, o] = add_command<ApplicationOptions>(
+        app, result, "application", "Show rebate applications, or change where one stands");
+    add_book(cmd, o->book);
+    cmd->add_option("application", o->code, "Its number; all of them when left out");
+    cmd->add_option("--set", o->status, "New status")
+        ->check(CLI::IsMember({"received", "incomplete", "under review", "approved", "declined", "paid"}));
+    cmd->add_option_function<double>("--amount", [amount = &o->amount](const double& v) { *amount = v; }, "Money, with approved and paid")
+        ->check(CLI::NonNegativeNumber);
+    cmd->add_option("--note", o->note, "A sentence for the history");
+    cmd->add_option("--by", o->who, "Who does this, for the journal");
+    add_json(cmd, o->json);
+}
+
 }  // namespace
 
 std::variant<Invocation, Stop> parse_arguments(int argc, const char* const* argv) {
@@ -361,6 +408,9 @@ std::variant<Invocation, Stop> parse_arguments(int argc, const char* const* argv
     add_schedule(app, result);
     add_report(app, result);
     add_check(app, result);
+    add_file(app, result);
+    add_review(app, result);
+    add_application(app, result);
     try {
         app.parse(argc, argv);
     } catch (const CLI::ParseError& e) {

@@ -37,6 +37,9 @@ int run(const PortfolioOptions&, Streams&);
 int run(const ScheduleOptions&, Streams&);
 int run(const ReportOptions&, Streams&);
 int run(const CheckOptions&, Streams&);
+int run(const FileOptions&, Streams&);
+int run(const ReviewOptions&, Streams&);
+int run(const ApplicationOptions&, Streams&);
 
 /// Parses, runs and turns every error into a message and an exit status. What tests call.
 int run_command_line(int argc, const char* const* argv, Streams& streams);

@@ -170,9 +170,47 @@ struct CheckOptions {
     bool json = false;
 };
 
+struct FileOptions {
+    std::string book;
+    std::string site;
+    std::vector<std::string> tests;
+    std::string code;
+    std::string words;  ///< JSON: who sends it and what is asked for
+    std::vector<std::string> attachments;  ///< KIND=FILE
+    std::string key;
+    std::string quarter_rule = "whole-cans";
+    std::string rain = "nrcs";
+    std::string who;
+    std::string out;
+    bool json = false;
+};
+
+struct ReviewOptions {
+    std::vector<std::string> files;
+    std::string program;  ///< empty: figures only
+    std::string book;     ///< empty: none
+    bool together = false;
+    unsigned threads = 2;
+    std::string who;
+    std::string out;      ///< folder for memos and letters; empty: none
+    std::vector<std::string> formats{"xlsx", "pdf"};
+    std::string system = "us";
+    bool json = false;
+};
+
+struct ApplicationOptions {
+    std::string book;
+    std::string code;
+    std::string status;  ///< empty: only show
+    std::optional<double> amount;
+    std::string note;
+    std::string who;
+    bool json = false;
+};
+
 using Invocation =
     std::variant<DemoOptions, NewOptions, ImportOptions, UniformityOptions, ReferenceEtOptions,
                  EffectiveRainOptions, OverlapOptions, SeasonOptions, PortfolioOptions, ScheduleOptions,
-                 ReportOptions, CheckOptions>;
+                 ReportOptions, CheckOptions, FileOptions, ReviewOptions, ApplicationOptions>;
 
 }  // namespace evenfall::cli

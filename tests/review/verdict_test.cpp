@@ -302,6 +302,30 @@ TEST_CASE("signs of trouble are asked about, not judged", "[verdict][constructed
     }
 }
 
+TEST_CASE("numbers as people type them", "[verdict][constructed]") {
+    const auto verdict_of = [](const std::string& text, double cost) {
+        Filing f = sample_filing();
+        f.request.invoices[0].amount = cost;
+        f.claims = {{"cost", "", text, "USD", ""}};
+        const auto r = judged(f);
+        return std::string(text_of(r.claims[0].agreement));
+    };
+    CHECK(verdict_of("4,200", 4200) == "agrees");
+    CHECK(verdict_of("4,200.50", 4200.5) == "agrees");
+    CHECK(verdict_of("1,234,567", 1234567) == "agrees");
+    CHECK(verdict_of("4200", 4200.4) == "agrees");
+    CHECK(verdict_of("4200", 4200.6) == "explained");  // cut
+    CHECK(verdict_of("4200", 4230) == "differs");      // hundreds are over 2 % of it: too coarse to be meant
+    CHECK(verdict_of("420000", 420300) == "explained");  // rounded to thousands or coarser
+    CHECK(verdict_of("42,00", 4200) == "cannot tell");
+    CHECK(verdict_of("0,72", 0.72) == "cannot tell");
+    CHECK(verdict_of("1,23", 123) == "cannot tell");
+    CHECK(verdict_of("12,3456", 123456) == "cannot tell");
+    CHECK(verdict_of("4.2e3", 4200) == "cannot tell");
+    CHECK(verdict_of("-4200", 4200) == "differs");
+    CHECK(verdict_of("about 4200", 4200) == "cannot tell");
+}
+
 TEST_CASE("payment line by line", "[verdict][constructed]") {
     // 120 nozzles x 8 = 960; half of the invoices is 2,100; 2 ac allow 1,800: nothing is cut.
     Filing f = sample_filing();
