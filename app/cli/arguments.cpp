@@ -255,6 +255,38 @@ void add_overlap(CLI::App& app, Result& result) {
                "How far patterns move, as a share of their radius");
     add_number(cmd, "--wind-stretch", o->wind_stretch, 1.0, 2.0,
                "Factor by which patterns are drawn out along the wind");
+    cmd->add_option("--catches", o->catches, "Hold the plan against this catch test, CSV; positions in the plan's frame");
+    cmd->add_option("--test", o->test, "Which test, when the table holds several");
+    auto* compare = cmd->add_option("--compare", o->compare, "What changing to this plan file is worth");
+    auto* need = add_measure<units::Depth>(cmd, "--season-need", o->season_need, "Need of the turf in a season, such as 24in");
+    compare->needs(need);
+    auto* price = add_number(cmd, "--price", o->price, 0, 1e9, "Water and pumping, per --price-per");
+    price->needs(add_measure<units::Volume>(cmd, "--price-per", o->price_per, "Volume the price is for, such as 1kgal"));
+    add_number(cmd, "--cost", o->cost, 0, 1e12, "What the change costs");
+    cmd->add_option("--drawing", o->drawing, "Write a drawing to scale to this SVG file");
+    auto* book = cmd->add_option("--keep-in", o->book, "Keep the plan in this record book");
+    book->needs(cmd->add_option("--site", o->site, "Code of the site it belongs to"));
+    book->needs(cmd->add_option("--code", o->code, "Code of the plan in the book"));
+    cmd->add_option("--by", o->who, "Who does this, for the journal");
+    cmd->add_option("--view", o->view, "What the drawing shows")
+        ->check(CLI::IsMember({"layout", "rate", "islands", "difference"}))->capture_default_str();
+    cmd->add_option("--units", o->system, "Units of the drawing")
+        ->check(CLI::IsMember({"us", "metric"}))->capture_default_str();
+    add_json(cmd, o->json);
+}
+
+void add_layout(CLI::App& app, Result& result) {
+    auto [cmd, o] = add_command<LayoutOptions>(app, result, "layout",
+                                               "Fit heads to an outline from the outside in: a first draft to check");
+    cmd->add_option("outline", o->outline, "Plan file, JSON; its outline and units count, its heads do not")->required();
+    cmd->add_option("--pattern", o->pattern, "How heads stand to each other")
+        ->check(CLI::IsMember({"square", "rectangular", "equilateral"}))->capture_default_str();
+    add_measure<units::Length>(cmd, "--smallest-radius", o->smallest_radius, "Of throw, such as 20ft")->required();
+    add_measure<units::Length>(cmd, "--largest-radius", o->largest_radius, "Of throw, such as 30ft")->required();
+    add_measure<units::Rate>(cmd, "--rate", o->rate, "Design rate of application, such as 0.5in_h")->required();
+    add_measure<units::Speed>(cmd, "--wind", o->wind, "Usual wind, which sets the widest spacing; 5mph when left out");
+    add_measure<units::Flow>(cmd, "--station-flow", o->station_flow, "Most flow of a station; all on one when left out");
+    cmd->add_option("--out", o->out, "Plan file to write")->required();
     add_json(cmd, o->json);
 }
 
@@ -403,6 +435,7 @@ std::variant<Invocation, Stop> parse_arguments(int argc, const char* const* argv
     add_reference_et(app, result);
     add_effective_rain(app, result);
     add_overlap(app, result);
+    add_layout(app, result);
     add_season(app, result);
     add_portfolio(app, result);
     add_schedule(app, result);

@@ -32,6 +32,7 @@ int run(const UniformityOptions&, Streams&);
 int run(const ReferenceEtOptions&, Streams&);
 int run(const EffectiveRainOptions&, Streams&);
 int run(const OverlapOptions&, Streams&);
+int run(const LayoutOptions&, Streams&);
 int run(const SeasonOptions&, Streams&);
 int run(const PortfolioOptions&, Streams&);
 int run(const ScheduleOptions&, Streams&);

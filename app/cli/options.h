@@ -101,6 +101,32 @@ struct OverlapOptions {
     std::optional<double> wind_toward;   ///< degrees clockwise from north
     std::optional<double> wind_shift;    ///< share of the radius
     std::optional<double> wind_stretch;  ///< factor along the wind
+    std::string catches;                 ///< CSV of a catch test on the same ground; empty: none
+    std::string test;                    ///< which test, when that table holds several
+    std::string compare;                 ///< another plan file; empty: none
+    std::optional<units::Typed<units::Depth>> season_need;
+    std::optional<double> price;         ///< of `price_per`
+    std::optional<units::Typed<units::Volume>> price_per;
+    std::optional<double> cost;          ///< of the change
+    std::string drawing;                 ///< SVG file to write; empty: none
+    std::string view = "layout";
+    std::string system = "us";
+    std::string book;                    ///< to keep the plan in; empty: keep it nowhere
+    std::string site;
+    std::string code;
+    std::string who;
+    bool json = false;
+};
+
+struct LayoutOptions {
+    std::string outline;  ///< plan file whose outline counts
+    std::string pattern = "square";
+    std::optional<units::Typed<units::Length>> smallest_radius;
+    std::optional<units::Typed<units::Length>> largest_radius;
+    std::optional<units::Typed<units::Rate>> rate;
+    units::Typed<units::Speed> wind = units::parse_measure<units::Speed>("5mph");
+    std::optional<units::Typed<units::Flow>> station_flow;
+    std::string out;      ///< plan file to write
     bool json = false;
 };
 
@@ -210,7 +236,8 @@ struct ApplicationOptions {
 
 using Invocation =
     std::variant<DemoOptions, NewOptions, ImportOptions, UniformityOptions, ReferenceEtOptions,
-                 EffectiveRainOptions, OverlapOptions, SeasonOptions, PortfolioOptions, ScheduleOptions,
-                 ReportOptions, CheckOptions, FileOptions, ReviewOptions, ApplicationOptions>;
+                 EffectiveRainOptions, OverlapOptions, LayoutOptions, SeasonOptions, PortfolioOptions,
+                 ScheduleOptions, ReportOptions, CheckOptions, FileOptions, ReviewOptions,
+                 ApplicationOptions>;
 
 }  // namespace evenfall::cli

@@ -1,14 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/command.h"
 #include "app/cli/json_number.h"
+#include "app/workflow/plans.h"
+#include "core/exchange/plain_files.h"
 #include "core/exchange/plan_file.h"
 #include "core/input_error.h"
 #include "core/plan/matched.h"
 #include "core/plan/overlap.h"
+#include "core/plan/plan_against_audit.h"
+#include "core/plan/what_if.h"
 #include "core/reference/table.h"
+#include "reports/text/plan_drawing.h"
 
 #include <algorithm>
+#include <filesystem>
+#include <fstream>
 #include <ostream>
+#include <stdexcept>
 #include <thread>
 
 namespace evenfall::cli {
@@ -148,14 +156,155 @@ void print_text(std::ostream& out, const std::string& name, const plan::Predicti
            "where it can make people or cars slip, and follow local codes on backflow and reclaimed water.\n";
 }
 
+plan::PlanAgainstAudit held_against(const plan::Plan& drawn, const OverlapOptions& o) {
+    const auto file = exchange::read_catches(o.catches);
+    for (const auto& test : file.tests) {
+        if (o.test.empty() ? file.tests.size() == 1 : test.code == o.test) return plan::plan_against_audit(drawn, test);
+    }
+    throw InputError(o.test.empty() ? std::to_string(file.tests.size()) + " tests in " + o.catches : o.test,
+                     "--test with the code of one of its tests");
+}
+
+Json audit_json(const plan::PlanAgainstAudit& a) {
+    Json cans = Json::array();
+    for (const auto& c : a.cans) {
+        cans.push_back({{"can", c.can},
+                        {"caught_mm", c.caught.in(units::millimetre)},
+                        {"predicted_mm", c.predicted.in(units::millimetre)},
+                        {"fitted_mm", c.fitted.in(units::millimetre)},
+                        {"heads", c.heads}});
+    }
+    Json heads = Json::array();
+    for (const auto& h : a.heads) {
+        heads.push_back({{"head", h.head},
+                         {"verdict", plan::text_of(h.verdict)},
+                         {"output", h.output},
+                         {"error", h.error},
+                         {"cans", h.cans},
+                         {"evidence", h.evidence}});
+    }
+    return {{"common_output", a.common_output},
+            {"du_lq_caught", ratio_or_null(a.du_caught)},
+            {"du_lq_predicted", ratio_or_null(a.du_predicted)},
+            {"difference_before_mm", a.difference_before.in(units::millimetre)},
+            {"difference_after_mm", a.difference_after.in(units::millimetre)},
+            {"scatter", a.scatter},
+            {"cans", std::move(cans)},
+            {"heads", std::move(heads)},
+            {"notes", a.notes},
+            {"method", a.method},
+            {"source", a.source}};
+}
+
+void print_audit(std::ostream& out, const plan::PlanAgainstAudit& a) {
+    out << "\nAgainst the catch test, " << a.cans.size() << " cans: DU caught " << percent(a.du_caught) << ", designed "
+        << percent(a.du_predicted) << "; all heads together deliver " << format_fixed(100.0 * a.common_output, 0)
+        << " % of the design\n";
+    std::size_t untold = 0;
+    for (const auto& h : a.heads) {
+        if (h.verdict == plan::Verdict::cannot_tell) ++untold;
+        if (h.verdict == plan::Verdict::weak || h.verdict == plan::Verdict::strong) {
+            out << "  head " << printable(h.head) << ' ' << plan::text_of(h.verdict) << ": " << h.evidence << '\n';
+        }
+    }
+    out << "  cannot tell: " << untold << " of " << a.heads.size() << " heads\n";
+    for (const auto& note : a.notes) out << "  " << printable(note, 300) << '\n';
+}
+
+plan::WhatIf compared(const plan::Prediction& before, const OverlapOptions& o) {
+    const plan::Plan other = exchange::read_plan(o.compare);
+    plan::WhatIfTerms terms;
+    terms.season_need = o.season_need->quantity();
+    if (o.price) terms.price_per_m3 = *o.price / o.price_per->quantity().in(units::cubic_metre);
+    terms.cost_of_change = o.cost;
+    return plan::compare(before, plan::overlap_of(other, overlap_options(o)).prediction, terms);
+}
+
+Json what_if_json(const plan::WhatIf& w) {
+    const auto side = [](const plan::WhatIfSide& s) -> Json {
+        return {{"du_lq", ratio_or_null(s.du_lq)},
+                {"multiplier", ratio_or_null(s.multiplier)},
+                {"off_target_share", s.off_target.value()},
+                {"season_gal", in_or_null(s.season, units::us_gallon)},
+                {"money", number_or_null(s.money)}};
+    };
+    return {{"before", side(w.before)},
+            {"after", side(w.after)},
+            {"saved_gal", in_or_null(w.saved, units::us_gallon)},
+            {"money_saved", number_or_null(w.money_saved)},
+            {"payback_seasons", number_or_null(w.payback_seasons)},
+            {"method", w.method},
+            {"source", w.source}};
+}
+
+void print_what_if(std::ostream& out, const plan::WhatIf& w) {
+    const auto gallons = [](const std::optional<units::Volume>& v) {
+        return v ? format_grouped(v->in(units::us_gallon), 0) + " gal (" + format_grouped(v->in(units::cubic_metre), 0) + " m3)"
+                 : std::string("-");
+    };
+    out << "\nChanging to the other plan, at equal turf quality\n"
+        << "  DU, low quarter           " << percent(w.before.du_lq) << " -> " << percent(w.after.du_lq) << '\n'
+        << "  water a season            " << gallons(w.before.season) << " -> " << gallons(w.after.season) << '\n'
+        << "  saved                     " << gallons(w.saved) << '\n';
+    if (w.money_saved) out << "  money saved a season      " << format_grouped(*w.money_saved, 2) << '\n';
+    if (w.payback_seasons) out << "  payback                   " << format_fixed(*w.payback_seasons, 1) << " seasons\n";
+    out << "  " << w.method << ". " << w.source << '\n';
+}
+
+/// Beside its place first, so that a full disk leaves no half drawing.
+void write_drawing(const plan::Plan& drawn, const plan::Overlap& overlap, const plan::PlanAgainstAudit* audit,
+                   const OverlapOptions& o) {
+    reports::PlanDrawing d;
+    d.title = drawn.name;
+    d.overlap = &overlap;
+    d.audit = audit;
+    d.units = o.system == "metric" ? reports::UnitsShown::metric : reports::UnitsShown::us;
+    d.view = o.view == "rate"         ? reports::PlanView::rate
+             : o.view == "islands"    ? reports::PlanView::islands
+             : o.view == "difference" ? reports::PlanView::difference
+                                      : reports::PlanView::layout;
+    if (d.view == reports::PlanView::difference && !audit) {
+        throw InputError("--view difference without a catch test", "--catches as well");
+    }
+    const std::string svg = reports::draw_plan(drawn, d);
+    const std::string part = o.drawing + ".part";
+    std::ofstream file(part, std::ios::binary | std::ios::trunc);
+    file << svg;
+    file.close();
+    if (!file) throw std::runtime_error("cannot write " + o.drawing);
+    std::filesystem::rename(part, o.drawing);
+}
+
 }  // namespace
 
 int run(const OverlapOptions& o, Streams& streams) {
     const plan::Plan drawn = exchange::read_plan(o.file);
     const plan::Overlap overlap = plan::overlap_of(drawn, overlap_options(o));
     const auto stations = plan::matched_precipitation(drawn, plan::usual_matched_spread());
-    if (o.json) streams.out << print(answer_json(overlap.prediction, stations));
-    else print_text(streams.out, drawn.name, overlap.prediction, stations);
+    std::optional<plan::PlanAgainstAudit> audit;
+    if (!o.catches.empty()) audit = held_against(drawn, o);
+    std::optional<plan::WhatIf> change;
+    if (!o.compare.empty()) change = compared(overlap.prediction, o);
+    std::optional<int> revision;
+    if (!o.book.empty()) {
+        auto book = store::Book::open(o.book, store::Access::read_write);
+        revision = workflow::keep_plan(book, drawn, o.site, o.code, o.who);
+    }
+    if (!o.drawing.empty()) write_drawing(drawn, overlap, audit ? &*audit : nullptr, o);
+    if (o.json) {
+        Json out = answer_json(overlap.prediction, stations);
+        if (audit) out["against_audit"] = audit_json(*audit);
+        if (change) out["change"] = what_if_json(*change);
+        if (!o.drawing.empty()) out["drawing"] = o.drawing;
+        if (revision) out["revision"] = *revision;
+        streams.out << print(out);
+        return done;
+    }
+    print_text(streams.out, drawn.name, overlap.prediction, stations);
+    if (audit) print_audit(streams.out, *audit);
+    if (change) print_what_if(streams.out, *change);
+    if (revision) streams.out << "\nKept as " << printable(o.code) << ", revision " << *revision << '\n';
+    if (!o.drawing.empty()) streams.out << "\nDrawing: " << o.drawing << '\n';
     return done;
 }
 
