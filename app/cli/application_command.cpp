@@ -42,13 +42,12 @@ int run(const ApplicationOptions& o, Streams& streams) {
     const bool change = !o.status.empty();
     auto book = store::Book::open(o.book, change ? store::Access::read_write : store::Access::read_only);
     if (change) {
-        if (o.code.empty()) throw InputError("--set without an application", "the number of an application");
+        if (o.code.empty()) throw ArgumentError("--set needs the number of an application");
         const auto status = review::status_named(o.status);
         if (!status) throw InputError(o.status, "a status");
         const bool money = *status == review::Status::approved || *status == review::Status::paid;
         if (money != o.amount.has_value()) {
-            throw InputError(money ? o.status + " without --amount" : o.status + " with --amount",
-                             "an amount of money with approved and paid, and only then");
+            throw ArgumentError("--amount belongs to --set approved and --set paid, and to nothing else");
         }
         const std::string who = o.who.empty() ? workflow::present_user() : o.who;
         store::Transaction transaction(book);

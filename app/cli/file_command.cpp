@@ -19,7 +19,7 @@ exchange::AttachedFile attachment(const std::string& text) {
     for (const char* known : kinds) {
         if (at != std::string::npos && kind == known) return {text.substr(at + 1), kind, ""};
     }
-    throw InputError(text, "photo=FILE, invoice=FILE, report=FILE or other=FILE");
+    throw ArgumentError("--attach " + printable(text) + ": expected photo=FILE, invoice=FILE, report=FILE or other=FILE");
 }
 
 }  // namespace
@@ -27,7 +27,7 @@ exchange::AttachedFile attachment(const std::string& text) {
 int run(const FileOptions& o, Streams& streams) {
     const auto rule = audit::quarter_rule_named(o.quarter_rule);
     if (!rule) throw InputError(o.quarter_rule, "a quarter rule");
-    if (o.site.empty() && o.tests.empty()) throw InputError("neither --site nor --test", "one of them");
+    if (o.site.empty() && o.tests.empty()) throw ArgumentError("file needs --site or --test");
     workflow::FilingOrder order{o.site, o.tests, o.code, o.words, {}, o.key, *rule, o.rain,
                                 workflow::present_moment(), "Evenfall " EVENFALL_VERSION,
                                 o.who.empty() ? workflow::present_user() : o.who, o.out};

@@ -78,7 +78,7 @@ void print_text(std::ostream& out, const plan::Layout& l, const plan::Prediction
 }  // namespace
 
 int run(const LayoutOptions& o, Streams& streams) {
-    const plan::Plan outline = exchange::read_outline(o.outline);
+    const plan::Plan outline = exchange::read_plan_outline(o.outline);
     const double metres = outline.units.length.unit.si();
     plan::LayoutOrder order;
     order.pattern = pattern_named(o.pattern);

@@ -406,7 +406,7 @@ Plan read_plan(const std::filesystem::path& path) {
     return parse_plan(text_in(path), path.filename().string());
 }
 
-Plan read_outline(const std::filesystem::path& path) {
+Plan read_plan_outline(const std::filesystem::path& path) {
     const std::string text = text_in(path);
     const std::string name = path.filename().string();
     screen_json(text, name, {{"heads", most_heads}, {"", 4'000'000}});

@@ -26,7 +26,7 @@ plan::Plan parse_plan(std::string_view text, const std::string& file);
 
 /// Outlines and units of such a file, for a layout to be fitted to; heads may be missing and are left
 /// out. @throws InputError
-plan::Plan read_outline(const std::filesystem::path& path);
+plan::Plan read_plan_outline(const std::filesystem::path& path);
 
 /// The plan as such a file, numbers in the shortest form that reads back the same.
 std::string plan_text(const plan::Plan& plan);
