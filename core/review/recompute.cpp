@@ -67,6 +67,7 @@ bool rounds_to(const TypedNumber& typed, double ours, double step) {
 }
 
 bool cut_to(const TypedNumber& typed, double ours) {
+    if (std::signbit(ours) != std::signbit(typed.value) && typed.value != 0.0) return false;
     const double rest = std::abs(ours) - std::abs(typed.value);
     return rest >= -slack * std::abs(ours) && rest < typed.step * (1.0 + slack);
 }
