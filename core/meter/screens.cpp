@@ -29,11 +29,36 @@ std::vector<MonthUse> months_of(const ScreenInput& in) {
                        calendar::month_of(span->second));
 }
 
+/// A month with need that lies by half or more in the days asked for: a few of its days may well
+/// have needed nothing.
 bool needs_water(std::span<const MonthNeed> needs, Date from, Date to) {
     return std::any_of(needs.begin(), needs.end(), [&](const MonthNeed& n) {
-        return n.need.si() > 0 && calendar::first_day(n.month) <= to &&
-               calendar::last_day(n.month) >= from;
+        const Date first = std::max(from, calendar::first_day(n.month));
+        const Date last = std::min(to, calendar::last_day(n.month));
+        return n.need.si() > 0 && 2 * ((last - first).count() + 1) >= calendar::days_in(n.month);
     });
+}
+
+/// The water of a day, or of the time between two daily readings. Spreading the latter over
+/// calendar days would turn every second day's irrigation into one large and one small day.
+std::vector<std::pair<Date, Volume>> daily_amounts(const ScreenInput& in) {
+    std::vector<VolumeInterval> fine;
+    std::vector<std::pair<Date, Volume>> amounts;
+    for (const VolumeInterval& v : in.record.intervals) {
+        if (v.to - v.from > std::chrono::hours{25}) continue;
+        if (v.to - v.from >= std::chrono::hours{20}) amounts.emplace_back(in.zone.day_of(v.from), v.volume);
+        else fine.push_back(v);
+    }
+    if (!fine.empty()) {
+        const Date from = in.zone.day_of(fine.front().from);
+        const Date to = in.zone.day_of(fine.back().to - std::chrono::seconds{1});
+        for (const DayUse& d : daily_use(fine, in.zone, from, to)) {
+            if (d.volume) amounts.emplace_back(d.date, *d.volume);
+        }
+    }
+    std::stable_sort(amounts.begin(), amounts.end(),
+                     [](const auto& a, const auto& b) { return a.first < b.first; });
+    return amounts;
 }
 
 std::string percent_text(double share) { return units::format_fixed(share * 100, 1) + " %"; }
@@ -126,41 +151,35 @@ std::vector<MeterFinding> use_without_need(const ScreenInput& in,
 }
 
 std::vector<MeterFinding> spikes(const ScreenInput& in) {
-    const auto span = span_of(in);
-    if (!span) return {};
-    std::vector<VolumeInterval> fine;
-    for (const VolumeInterval& v : in.record.intervals) {
-        if (v.to - v.from <= std::chrono::hours{25}) fine.push_back(v);
-    }
-    const auto use = daily_use(fine, in.zone, span->first, span->second);
-    const auto reach = static_cast<std::ptrdiff_t>(screen_limit("spike_window"));
+    const auto amounts = daily_amounts(in);
+    const days reach{static_cast<int>(screen_limit("spike_window"))};
     std::vector<MeterFinding> found;
-    for (std::ptrdiff_t i = 0; i < std::ssize(use); ++i) {
-        const DayUse& day = use[static_cast<std::size_t>(i)];
-        if (!day.volume) continue;
-        std::vector<double> near;
-        const auto last = std::min(std::ssize(use) - 1, i + reach);
-        for (std::ptrdiff_t j = std::max<std::ptrdiff_t>(0, i - reach); j <= last; ++j) {
-            const DayUse& other = use[static_cast<std::size_t>(j)];
-            if (j != i && other.volume) near.push_back(other.volume->si());
+    for (std::size_t i = 0; i < amounts.size(); ++i) {
+        const auto& [date, volume] = amounts[i];
+        std::vector<double> near;  // of the days around that had water
+        for (std::size_t j = i; j-- > 0 && amounts[j].first >= date - reach;) {
+            if (amounts[j].second.si() > 0) near.push_back(amounts[j].second.si());
         }
-        if (std::ssize(near) < reach) continue;
+        for (std::size_t j = i + 1; j < amounts.size() && amounts[j].first <= date + reach; ++j) {
+            if (amounts[j].second.si() > 0) near.push_back(amounts[j].second.si());
+        }
+        if (static_cast<double>(near.size()) < screen_limit("spike_least")) continue;
         const double middle = median(near);
         std::vector<double> deviations;
         for (double v : near) deviations.push_back(std::abs(v - middle));
         // 1.4826: makes the median absolute deviation of normal data its standard deviation.
         const double scale = 1.4826 * median(deviations);
-        const double v = day.volume->si();
+        const double v = volume.si();
         if (!(middle > 0) || v <= screen_limit("spike_times") * middle ||
             v <= middle + screen_limit("spike_deviations") * scale) {
             continue;
         }
         const Volume above = Volume::from_si(v - middle);
         found.push_back(make_finding(
-            FindingKind::spike, in.meter.code, day.date, day.date, above,
-            "Meter " + in.meter.code + " passed " + volume_text(*day.volume) + " on " +
-                calendar::format_date(day.date) + ", " + units::format_fixed(v / middle, 1) +
-                " times the usual day around it (" + volume_text(Volume::from_si(middle)) +
+            FindingKind::spike, in.meter.code, date, date, above,
+            "Meter " + in.meter.code + " passed " + volume_text(volume) + " on " +
+                calendar::format_date(date) + ", " + units::format_fixed(v / middle, 1) +
+                " times the usual watered day around it (" + volume_text(Volume::from_si(middle)) +
                 "). A broken line, a hydrant or a misread register.",
             Confidence::fair, "spike_times"));
     }

@@ -106,7 +106,7 @@ struct MonthNeed {
 std::vector<MeterFinding> use_without_need(const ScreenInput& input,
                                            std::span<const MonthNeed> needs);
 
-/// Days above the median of the days around them by `spike_times` and by `spike_deviations`
+/// Days above the median of the watered days around them by `spike_times` and by `spike_deviations`
 /// scaled median absolute deviations. Only days read at least daily can be screened.
 std::vector<MeterFinding> spikes(const ScreenInput& input);
 

@@ -160,6 +160,16 @@ TEST_CASE("a day far above its neighbours", "[meter][constructed]") {
     CHECK_THAT(found[0].volume->in(units::us_gallon), WithinAbs(9000 - 1050, 1e-6));
 }
 
+TEST_CASE("watering every other day, read at six in the morning, is no spike", "[meter][constructed]") {
+    std::vector<Reading> days;
+    double sum = 0;
+    for (int d = 0; d < 40; ++d) {
+        days.push_back({at("2024-07-01T13:00:00Z") + std::chrono::days{d}, {}, sum});
+        if (d % 2 == 0) sum += 1000 + 50 * (d % 3);
+    }
+    CHECK(spikes(Case(days).input()).empty());
+}
+
 TEST_CASE("a register that stands still", "[meter][constructed]") {
     std::vector<Reading> r{reg("2024-06-01T00:00:00Z", 10), reg("2024-07-01T00:00:00Z", 500),
                            reg("2024-07-10T00:00:00Z", 500), reg("2024-07-20T00:00:00Z", 500),
