@@ -32,7 +32,10 @@ struct PortfolioAnswer {
 };
 
 /// Site by site, so that one with a mistake in its records is reported and the others are answered.
-/// @param progress  called after each site with the number done and the number there are
+/// Every processor takes its part of the sites, with a reading connection of its own to the book's
+/// file; the answer does not depend on how many there are.
+/// @param progress  called after each site with the number done and the number there are, from any
+///   of the threads, never from two at once
 /// @throws InputError for a range, program or rain rule that cannot be used by any site
 PortfolioAnswer answer_portfolio(const store::Book& book, const PortfolioQuestion& question,
                                  const std::function<void(std::size_t, std::size_t)>& progress);

@@ -105,7 +105,25 @@ budget::Program program_named(const std::string& name_or_file) {
     return budget::read_program(text, name_or_file);
 }
 
+const std::vector<weather::WeatherDay>& WeatherAtHand::days(const store::Book& book,
+                                                            const std::string& station,
+                                                            calendar::Date from, calendar::Date to) {
+    if (station != station_ || from != from_ || to != to_) {
+        days_ = store::weather_days(book, station, from, to);
+        station_ = station;
+        from_ = from;
+        to_ = to;
+    }
+    return days_;
+}
+
 budget::SeasonInputs season_inputs(const store::Book& book, const SeasonQuestion& question) {
+    WeatherAtHand weather;
+    return season_inputs(book, question, weather);
+}
+
+budget::SeasonInputs season_inputs(const store::Book& book, const SeasonQuestion& question,
+                                   WeatherAtHand& weather) {
     site::Site site = site_named(book, question.site);
     if (question.to < question.from) {
         throw InputError(calendar::format_month(question.from) + " to " + calendar::format_month(question.to),
@@ -115,8 +133,8 @@ budget::SeasonInputs season_inputs(const store::Book& book, const SeasonQuestion
         .site = site,
         .areas = store::areas(book, site.code),
         .meters = meter_inputs(book, site, question),
-        .weather = store::weather_days(book, site.weather, calendar::first_day(question.from),
-                                       calendar::last_day(question.to)),
+        .weather = weather.days(book, site.weather, calendar::first_day(question.from),
+                                calendar::last_day(question.to)),
         .station = station_setting(book, site),
         .tests = store::catch_tests_of_site(book, site.code),
         .settings = store::area_settings(book, site.code),

@@ -85,6 +85,8 @@ struct SeasonInputs {
     audit::QuarterRule quarter_rule;
     /// Sod harvests, new turf, overseeding and shade: they change an area's coefficient.
     std::vector<weather::Planting> plantings = {};
+    /// False leaves `by_cans` out, for whoever compares many sites: it is a third of the work.
+    bool account_by_cans = true;
 };
 
 /// Figures of one period of one area, or of the site. An empty optional is "not known".

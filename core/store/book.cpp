@@ -118,8 +118,10 @@ void refuse_foreign(const std::filesystem::path& file) {
 }
 
 std::unique_ptr<SQLite::Database> connect(const std::filesystem::path& file, Access access) {
+    // One Book per thread is our rule, so SQLite need not lock at every value it hands out.
+    const int one_thread = SQLite::OPEN_NOMUTEX;
     if (access == Access::read_write) {
-        return std::make_unique<SQLite::Database>(file.string(), SQLite::OPEN_READWRITE, lock_wait_ms);
+        return std::make_unique<SQLite::Database>(file.string(), SQLite::OPEN_READWRITE | one_thread, lock_wait_ms);
     }
     // A book keeps a write-ahead log beside it. In a folder that cannot be written there can be
     // none, and no writer either, so the file may be taken as unchanging.
@@ -137,10 +139,10 @@ std::unique_ptr<SQLite::Database> connect(const std::filesystem::path& file, Acc
                 uri += c;
             }
         }
-        return std::make_unique<SQLite::Database>(uri + "?immutable=1",
-                                                  SQLite::OPEN_READONLY | SQLite::OPEN_URI, lock_wait_ms);
+        return std::make_unique<SQLite::Database>(
+            uri + "?immutable=1", SQLite::OPEN_READONLY | SQLite::OPEN_URI | one_thread, lock_wait_ms);
     }
-    return std::make_unique<SQLite::Database>(file.string(), SQLite::OPEN_READONLY, lock_wait_ms);
+    return std::make_unique<SQLite::Database>(file.string(), SQLite::OPEN_READONLY | one_thread, lock_wait_ms);
 }
 
 }  // namespace
