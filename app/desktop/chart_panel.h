@@ -13,7 +13,7 @@ QT_END_NAMESPACE
 
 /// A chart in the house style of the reports with the sentence that says what it shows. It can be
 /// copied as a picture and, at the same time, as the table it was drawn from.
-/// Tests: tests/app/desktop_season_test.cpp
+/// Tests: tests/app/desktop_paths_test.cpp
 namespace evenfall::desktop {
 
 class ChartPanel : public QWidget {

@@ -9,7 +9,7 @@
 
 /// A table whose cells can explain themselves: Return, Space or a double click opens how the
 /// figure came about. The chosen cells, or all when one is chosen, can be copied.
-/// Tests: tests/app/desktop_season_test.cpp
+/// Tests: tests/app/desktop_paths_test.cpp
 namespace evenfall::desktop {
 
 struct FigureCell {

@@ -1,33 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/appearance.h"
+#include "app/desktop/demo_book.h"
 #include "app/desktop/main_window.h"
+#include "app/desktop/page_pictures.h"
 #include "app/desktop/session.h"
 #include "app/desktop/task.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
-#include <QEventLoop>
 #include <QIcon>
-#include <QPixmap>
-#include <QTimer>
+#include <QTemporaryDir>
 #include <clocale>
-
-namespace {
-
-/// Waits until nothing is being worked on and two quiet moments have passed, then draws the window.
-int write_picture(QWidget& window, evenfall::desktop::Session& session, const QString& file) {
-    const auto settle = [](int ms) {
-        QEventLoop loop;
-        QTimer::singleShot(ms, &loop, &QEventLoop::quit);
-        loop.exec();
-    };
-    settle(300);
-    while (session.task() && session.task()->running()) settle(50);
-    settle(300);
-    return window.grab().save(file) ? 0 : 1;
-}
-
-}  // namespace
+#include <cstdio>
 
 int main(int argc, char** argv) {
     // Chart axes label times in the machine's zone; ours are days at the site, kept as UTC.
@@ -57,7 +41,11 @@ int main(int argc, char** argv) {
                                       QStringLiteral("CODE"));
     const QCommandLineOption test(QStringLiteral("test"), QStringLiteral("catch test to show on the field sheet"),
                                   QStringLiteral("CODE"));
-    arguments.addOptions({page, picture, size, dark, language, test});
+    const QCommandLineOption pictures(
+        QStringLiteral("pictures"),
+        QStringLiteral("write pictures of all pages (or of --page) to a folder, with a demo book of their own, and end"),
+        QStringLiteral("FOLDER"));
+    arguments.addOptions({page, picture, pictures, size, dark, language, test});
     arguments.process(application);
 
     using namespace evenfall::desktop;
@@ -68,10 +56,27 @@ int main(int argc, char** argv) {
     const QStringList wanted = arguments.value(size).split(QLatin1Char('x'));
     if (wanted.size() == 2) window.resize(wanted[0].toInt(), wanted[1].toInt());
     window.show_page(QStringLiteral("start"));
-    if (!arguments.positionalArguments().isEmpty()) window.open_book(arguments.positionalArguments().first());
+    const QTemporaryDir demo;
+    QString book = arguments.positionalArguments().value(0);
+    if (arguments.isSet(pictures) && book.isEmpty()) {
+        book = demo.filePath(QStringLiteral("demo.evenfall"));
+        write_demo_book(book, TaskContext());
+    }
+    if (!book.isEmpty()) window.open_book(book);
     if (arguments.isSet(page)) window.show_page(arguments.value(page));
     if (arguments.isSet(test)) window.show_test(arguments.value(test));
     window.show();
-    if (arguments.isSet(picture)) return write_picture(window, session, arguments.value(picture));
-    return QApplication::exec();
+    if (!arguments.isSet(picture) && !arguments.isSet(pictures)) return QApplication::exec();
+    try {
+        if (arguments.isSet(pictures)) {
+            write_page_pictures(window, session, arguments.value(pictures), arguments.values(page));
+        } else {
+            wait_until_quiet(session);
+            write_picture(window, arguments.value(picture));
+        }
+    } catch (const std::exception& e) {
+        std::fprintf(stderr, "evenfall-desktop: %s\n", e.what());
+        return 1;
+    }
+    return 0;
 }

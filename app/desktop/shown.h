@@ -9,7 +9,7 @@
 
 /// Quantities as the user wants to see them, US customary or metric, with their unit.
 /// Nothing is computed here but the change of unit at the exit.
-/// Tests: tests/app/desktop_shown_test.cpp
+/// Tests: tests/app/desktop_look_test.cpp
 namespace evenfall::desktop {
 
 using reports::UnitsShown;

@@ -9,7 +9,7 @@
 #include <thread>
 
 /// Long work beside the window, with progress and a way to stop it.
-/// Tests: tests/app/desktop_task_test.cpp
+/// Tests: tests/app/desktop_session_test.cpp
 namespace evenfall::desktop {
 
 /// Thrown by TaskContext::check() when the user has stopped the work.

@@ -9,6 +9,7 @@
 #include "core/store/journal_store.h"
 
 #include <algorithm>
+#include <cassert>
 #include <numeric>
 
 namespace evenfall::exchange {
@@ -103,22 +104,31 @@ bool acceptable(const std::vector<ImportResult>& results, const ImportOptions& o
     });
 }
 
+/// The map of each file.
+std::vector<TableMap> maps_of(const ImportOptions& options, std::size_t files) {
+    assert(options.maps.empty() || options.maps.size() == files);
+    std::vector<TableMap> maps(files, options.map ? read_table_map(*options.map) : TableMap{});
+    for (std::size_t i = 0; i < options.maps.size(); ++i) maps[i] = read_table_map(options.maps[i]);
+    for (const TableMap& map : maps) {
+        if (!map.kind || !options.kind || *map.kind == *options.kind) continue;
+        throw InputError(std::string(name_of(*options.kind)),
+                         "the kind that the map names, " + std::string(name_of(*map.kind)));
+    }
+    return maps;
+}
+
 }  // namespace
 
 std::vector<ImportResult> import_files(store::Book& book,
                                        std::span<const std::filesystem::path> files,
                                        const ImportOptions& options) {
-    const TableMap map = options.map ? read_table_map(*options.map) : TableMap{};
-    if (map.kind && options.kind && *map.kind != *options.kind) {
-        throw InputError(std::string(name_of(*options.kind)),
-                         "the kind that the map names, " + std::string(name_of(*map.kind)));
-    }
+    const std::vector<TableMap> maps = maps_of(options, files.size());
     std::vector<ImportResult> results(files.size());
     std::vector<OpenFile> open(files.size());
     for (std::size_t i = 0; i < files.size(); ++i) {
         results[i].file = files[i].string();
         try {
-            open[i] = open_file(files[i], options, map, results[i].kind);
+            open[i] = open_file(files[i], options, maps[i], results[i].kind);
         } catch (const InputError& e) {
             refuse_file(results[i], e);
         }

@@ -48,6 +48,7 @@ struct ImportProgress {
 struct ImportOptions {
     std::optional<Kind> kind{};                      ///< nothing: told from the header
     std::optional<std::filesystem::path> map{};      ///< a column map, see table_map.h
+    std::vector<std::filesystem::path> maps{};       ///< instead: one for each file, in their order
     std::optional<std::filesystem::path> rejects{};  ///< where refused rows are written
     bool dry_run = false;      ///< do everything, then undo it
     bool accept_rest = false;  ///< store the good rows though others were refused
@@ -81,6 +82,7 @@ struct ImportResult {
 };
 
 /// One result for each file, in the order given.
+/// @param options  `maps` is empty or as long as `files`
 /// @throws BookError when the book cannot be written; it is as before then
 /// @throws InputError for a map that cannot be used
 std::vector<ImportResult> import_files(store::Book& book,

@@ -52,6 +52,10 @@ FieldSheet::FieldSheet(SheetData data, QObject* parent) : QObject(parent), data_
     analyse();
 }
 
+FieldSheet::~FieldSheet() {
+    if (estimating_.joinable()) estimating_.join();
+}
+
 void FieldSheet::set_can(std::size_t index, SheetCan can, const QString& what) {
     if (data_.cans.at(index) == can) return;
     undo_.push(new SwapCan(*this, index, std::move(can), what));
@@ -77,6 +81,7 @@ std::size_t FieldSheet::cans_read() const {
 }
 
 void FieldSheet::analyse() {
+    ++round_;
     result_.reset();
     interval_.reset();
     problem_.clear();
@@ -95,13 +100,33 @@ void FieldSheet::analyse() {
 
 void FieldSheet::estimate() {
     if (!result_) return;
-    const audit::CatchTest test = to_catch_test(data_);
-    const audit::Sample sample = audit::sample_of(test, audit::usual_choices());
-    auto how = audit::usual_resampling();
-    how.threads = 1;
-    const auto figures = audit::resample_cans(sample, data_.quarter_rule, how);
-    interval_ = figures.du_lq.interval(how.level, audit::widening_for("du_lq", sample.cans.size()));
-    Q_EMIT interval_ready();
+    if (busy_) {
+        pause_.start();
+        return;
+    }
+    if (estimating_.joinable()) estimating_.join();
+    busy_ = true;
+    estimating_ = std::thread([this, test = to_catch_test(data_), rule = data_.quarter_rule, round = round_] {
+        std::optional<stats::Interval> found;
+        try {
+            const audit::Sample sample = audit::sample_of(test, audit::usual_choices());
+            auto how = audit::usual_resampling();
+            how.threads = 1;
+            const auto figures = audit::resample_cans(sample, rule, how);
+            found = figures.du_lq.interval(how.level, audit::widening_for("du_lq", sample.cans.size()));
+        } catch (const InputError&) {
+            // Too few cans for an interval: none is shown.
+        }
+        QMetaObject::invokeMethod(
+            this,
+            [this, found, round] {
+                busy_ = false;
+                if (round != round_ || !found) return;
+                interval_ = found;
+                Q_EMIT interval_ready();
+            },
+            Qt::QueuedConnection);
+    });
 }
 
 }  // namespace evenfall::desktop

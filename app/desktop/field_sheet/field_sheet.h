@@ -10,6 +10,7 @@
 #include <QTimer>
 #include <QUndoStack>
 #include <optional>
+#include <thread>
 #include <type_traits>
 #include <utility>
 
@@ -24,6 +25,8 @@ class FieldSheet : public QObject {
 
   public:
     explicit FieldSheet(SheetData data, QObject* parent = nullptr);
+    /// Waits for the interval that is being worked out.
+    ~FieldSheet() override;
 
     const SheetData& data() const { return data_; }
     QUndoStack& undo_stack() { return undo_; }
@@ -42,8 +45,8 @@ class FieldSheet : public QObject {
     const std::optional<audit::UniformityResult>& result() const { return result_; }
     const QString& problem() const { return problem_; }
     std::size_t cans_read() const;
-    /// How far DU of the low quarter can be trusted; worked out a moment after the last entry, so
-    /// that typing never waits for it. Empty until then.
+    /// How far DU of the low quarter can be trusted; worked out beside the window a moment
+    /// after the last entry, so that typing never waits for it. Empty until then.
     const std::optional<stats::Interval>& interval() const { return interval_; }
 
   Q_SIGNALS:
@@ -68,6 +71,9 @@ class FieldSheet : public QObject {
     QString problem_;
     std::optional<stats::Interval> interval_;
     QTimer pause_;
+    std::thread estimating_;
+    bool busy_ = false;  ///< estimating_ has not reported yet
+    int round_ = 0;      ///< of analyses: an interval of an earlier one is of no use
 };
 
 /// Swaps one field of the head. The step in the undo list carries the field's name.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/field_sheet/sheet_figures.h"
 
+#include "app/desktop/core_words.h"
 #include "core/audit/multiplier.h"
 
 #include <QCoreApplication>
@@ -24,7 +25,7 @@ struct Maker {
         f.name = name;
         f.value = value;
         if (sheet.result()) {
-            f.why.method = q(sheet.result()->layout) + QStringLiteral("; ") + q(sheet.result()->weights);
+            f.why.method = core_words(sheet.result()->layout) + QStringLiteral("; ") + core_words(sheet.result()->weights);
             f.why.inputs << SheetFigures::tr("cans that count: %1 of %2 read, from this sheet")
                                 .arg(sheet.result()->cans)
                                 .arg(sheet.result()->cans_read);
@@ -50,7 +51,7 @@ std::vector<Figure> sheet_figures(const FieldSheet& sheet, UnitsShown units) {
     Maker m{sheet, units, {}};
     const auto& r = sheet.result();
     const QString none = QStringLiteral("–");
-    const QString christiansen = r ? q(r->coefficient) : SheetFigures::tr("Christiansen coefficient");
+    const QString christiansen = r ? core_words(r->coefficient) : SheetFigures::tr("Christiansen coefficient");
     {
         const auto& interval = sheet.interval();
         QString value = r ? shown_percent(r->du_lq.value()) : none;
@@ -68,7 +69,7 @@ std::vector<Figure> sheet_figures(const FieldSheet& sheet, UnitsShown units) {
         }
         if (interval) {
             f.why.inputs << SheetFigures::tr("in brackets: the %1 interval, cans drawn again 10,000 times (%2)")
-                                .arg(shown_percent(interval->level, 0), q(stats::text_of(interval->method)));
+                                .arg(shown_percent(interval->level, 0), core_words(stats::text_of(interval->method)));
         }
         f.why.source = SheetFigures::tr("Irrigation Association, Landscape Irrigation Auditor worksheet");
     }

@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/import/import_page.h"
 
+#include "app/desktop/finding_words.h"
+#include "app/desktop/import/import_outcome.h"
 #include "app/desktop/import/import_run_task.h"
 #include "app/desktop/task.h"
 
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDragEnterEvent>
+#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QFrame>
@@ -14,32 +17,21 @@
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
+#include <QLineEdit>
 #include <QListWidget>
-#include <QMenu>
 #include <QMimeData>
 #include <QPushButton>
-#include <QSplitter>
 #include <QTableWidget>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <memory>
 
 namespace evenfall::desktop {
 namespace {
 
 constexpr std::size_t preview_rows = 200;
-
-QTableWidget* plain_table(const QString& name) {
-    auto* table = new QTableWidget;
-    table->setAccessibleName(name);
-    table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    table->setAlternatingRowColors(true);
-    table->setShowGrid(false);
-    table->setTabKeyNavigation(false);
-    table->setFrameShape(QFrame::NoFrame);
-    table->verticalHeader()->setDefaultSectionSize(26);
-    table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    return table;
-}
+/// Rows shown above a place that is looked for.
+constexpr std::size_t rows_before = 6;
 
 }  // namespace
 
@@ -52,6 +44,18 @@ ImportPage::ImportPage(Session& session, QWidget* parent)
     import_ = add_action(tr("Import"), true);
     auto* top = new QHBoxLayout;
     top->setSpacing(12);
+    top->addWidget(make_files());
+    top->addWidget(make_view(), 1);
+    body()->addLayout(top, 3);
+    body()->addWidget(make_below(), 2);
+    connect(choose, &QPushButton::clicked, this, &ImportPage::choose_files);
+    connect(try_, &QPushButton::clicked, this, [this] { run(true); });
+    connect(import_, &QPushButton::clicked, this, [this] { run(false); });
+    connect_choices();
+    show_plan();
+}
+
+QWidget* ImportPage::make_files() {
     auto* list = new QVBoxLayout;
     list->addWidget(heading(tr("Files")));
     files_ = new QListWidget;
@@ -59,17 +63,61 @@ ImportPage::ImportPage(Session& session, QWidget* parent)
     files_->setFrameShape(QFrame::NoFrame);
     list->addWidget(files_, 1);
     remove_ = new QPushButton(tr("Take off the list"));
-    list->addWidget(remove_, 0, Qt::AlignLeft);
+    list->addWidget(remove_);
     auto* left = card(list);
-    left->setFixedWidth(230);
-    top->addWidget(left);
+    left->setFixedWidth(200);
+    connect(files_, &QListWidget::currentRowChanged, this, &ImportPage::show_plan);
+    connect(remove_, &QPushButton::clicked, this, [this] {
+        const int at = files_->currentRow();
+        if (at < 0) return;
+        plans_.erase(plans_.begin() + at);
+        delete files_->takeItem(at);
+        show_plan();
+    });
+    return left;
+}
 
+QWidget* ImportPage::make_view() {
     auto* right = new QVBoxLayout;
+    right->addWidget(make_choices());
+    preview_ = new QTableWidget;
+    preview_->setAccessibleName(tr("First rows of the file"));
+    preview_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    preview_->setAlternatingRowColors(true);
+    preview_->setShowGrid(false);
+    preview_->setTabKeyNavigation(false);
+    preview_->setFrameShape(QFrame::NoFrame);
+    preview_->verticalHeader()->setDefaultSectionSize(24);
+    preview_->verticalHeader()->setDefaultAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    preview_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    preview_->horizontalHeader()->setSectionsClickable(true);
+    preview_->horizontalHeader()->setCursor(Qt::PointingHandCursor);
+    right->addWidget(preview_, 1);
+    state_ = new QLabel;
+    state_->setTextFormat(Qt::PlainText);
+    state_->setWordWrap(true);
+    auto* foot = new QHBoxLayout;
+    foot->addWidget(state_, 1);
+    constant_ = new QPushButton(tr("Same in every row…"));
+    constant_->setToolTip(tr("For what the file does not say, such as the meter of its readings"));
+    load_ = new QPushButton(tr("Load a map…"));
+    save_ = new QPushButton(tr("Save as a map…"));
+    for (QPushButton* b : {constant_, load_, save_}) foot->addWidget(b);
+    right->addLayout(foot);
+    connect(preview_->horizontalHeader(), &QHeaderView::sectionClicked, this, &ImportPage::column_menu);
+    connect(preview_, &QTableWidget::cellActivated, this, [this](int, int column) { column_menu(column); });
+    return card(right);
+}
+
+QWidget* ImportPage::make_choices() {
+    auto* box = new QWidget;
+    auto* column = new QVBoxLayout(box);
+    column->setContentsMargins(0, 0, 0, 0);
     auto* row = new QHBoxLayout;
     row->setSpacing(12);
     kind_ = new QComboBox;
     kind_->addItem(tr("not told yet"), -1);
-    for (const auto& spec : exchange::all_kinds()) kind_->addItem(q(spec.name), static_cast<int>(spec.kind));
+    for (const auto& spec : exchange::all_kinds()) kind_->addItem(table_words(spec.kind), static_cast<int>(spec.kind));
     dates_ = new QComboBox;
     dates_->addItem(tr("2024-06-30"), static_cast<int>(exchange::DateOrder::iso));
     dates_->addItem(tr("day, month, year"), static_cast<int>(exchange::DateOrder::day_month_year));
@@ -78,22 +126,30 @@ ImportPage::ImportPage(Session& session, QWidget* parent)
     decimals_ = new QComboBox;
     decimals_->addItem(tr("12.5 (point)"), QChar(QLatin1Char('.')));
     decimals_->addItem(tr("12,5 (comma)"), QChar(QLatin1Char(',')));
-    row->addWidget(labelled(tr("&Kind of table"), kind_), 1);
-    row->addWidget(labelled(tr("&Dates"), dates_), 1);
-    row->addWidget(labelled(tr("Deci&mals"), decimals_), 1);
-    right->addLayout(row);
-    right->addWidget(faint(tr("Press the head of a column (or Return in it) to say what it holds.")));
-    preview_ = plain_table(tr("First rows of the file"));
-    preview_->horizontalHeader()->setSectionsClickable(true);
-    preview_->horizontalHeader()->setCursor(Qt::PointingHandCursor);
-    right->addWidget(preview_, 1);
-    state_ = new QLabel;
-    state_->setTextFormat(Qt::PlainText);
-    state_->setWordWrap(true);
-    right->addWidget(state_);
-    top->addWidget(card(right), 1);
-    body()->addLayout(top, 3);
+    delimiter_ = new QComboBox;
+    delimiter_->addItem(tr("as the header shows"), QString());
+    delimiter_->addItem(tr("comma"), QStringLiteral(","));
+    delimiter_->addItem(tr("semicolon"), QStringLiteral(";"));
+    delimiter_->addItem(tr("tab"), QStringLiteral("\t"));
+    delimiter_->addItem(tr("bar |"), QStringLiteral("|"));
+    missing_ = new QLineEdit;
+    missing_->setPlaceholderText(tr("-6999; n/a"));
+    missing_->setToolTip(tr("Texts that stand for no value, parted by semicolons; an empty cell does anyway"));
+    for (QComboBox* b : {kind_, dates_, decimals_, delimiter_}) {
+        b->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        b->setMinimumContentsLength(8);
+    }
+    row->addWidget(labelled(tr("&Kind of table"), kind_), 4);
+    row->addWidget(labelled(tr("&Dates"), dates_), 4);
+    row->addWidget(labelled(tr("Deci&mals"), decimals_), 3);
+    row->addWidget(labelled(tr("Columns &parted by"), delimiter_), 4);
+    row->addWidget(labelled(tr("&Not recorded"), missing_), 3);
+    column->addLayout(row);
+    column->addWidget(faint(tr("Press the head of a column (or Return in it) to say what it holds.")));
+    return box;
+}
 
+QWidget* ImportPage::make_below() {
     auto* below = new QVBoxLayout;
     auto* choices = new QHBoxLayout;
     choices->setSpacing(12);
@@ -107,42 +163,15 @@ ImportPage::ImportPage(Session& session, QWidget* parent)
     choices->addWidget(rest_);
     choices->addWidget(conflicts_);
     below->addLayout(choices);
-    outcome_ = plain_table(tr("Outcome of the import"));
-    outcome_->verticalHeader()->hide();
+    outcome_ = new ImportOutcome;
     below->addWidget(outcome_, 1);
-    body()->addWidget(card(below), 2);
-
-    connect(choose, &QPushButton::clicked, this, &ImportPage::choose_files);
-    connect(try_, &QPushButton::clicked, this, [this] { run(true); });
-    connect(import_, &QPushButton::clicked, this, [this] { run(false); });
-    connect(remove_, &QPushButton::clicked, this, [this] {
-        const int at = files_->currentRow();
-        if (at < 0) return;
-        plans_.erase(plans_.begin() + at);
-        delete files_->takeItem(at);
-        show_plan();
-    });
-    connect(files_, &QListWidget::currentRowChanged, this, &ImportPage::show_plan);
-    connect(preview_->horizontalHeader(), &QHeaderView::sectionClicked, this, &ImportPage::column_menu);
-    connect(preview_, &QTableWidget::cellActivated, this, [this](int, int column) { column_menu(column); });
-    connect(kind_, &QComboBox::activated, this, [this] {
-        if (ImportPlan* plan = shown(); plan && kind_->currentData().toInt() >= 0) {
-            set_kind(*plan, static_cast<exchange::Kind>(kind_->currentData().toInt()));
-            show_plan();
-        }
-    });
-    connect(dates_, &QComboBox::activated, this, [this] {
-        if (ImportPlan* plan = shown()) plan->date_order = static_cast<exchange::DateOrder>(dates_->currentData().toInt());
-        show_state();
-    });
-    connect(decimals_, &QComboBox::activated, this, [this] {
-        if (ImportPlan* plan = shown()) plan->decimal_mark = decimals_->currentData().toChar().toLatin1();
-        show_state();
-    });
-    show_plan();
+    connect(outcome_, &ImportOutcome::place_chosen, this, &ImportPage::show_place);
+    return card(below);
 }
 
 void ImportPage::book_changed() { show_state(); }
+
+void ImportPage::theme_changed() { show_plan(); }
 
 ImportPlan* ImportPage::shown() {
     const int at = files_->currentRow();
@@ -150,153 +179,140 @@ ImportPlan* ImportPage::shown() {
 }
 
 void ImportPage::choose_files() {
-    add_files(QFileDialog::getOpenFileNames(this, tr("Choose files"), QString(),
-                                            tr("Tables (*.csv *.tsv *.txt);;All files (*)")));
+    add_files(QFileDialog::getOpenFileNames(
+        this, tr("Choose files"), QString(),
+        tr("Tables and maps (*.csv *.tsv *.txt *.xlsx *.ods *.geojson *.shp *.kml *.gpkg);;All files (*)")));
 }
 
 void ImportPage::add_files(const QStringList& paths) {
+    if (paths.isEmpty()) return;
     for (const QString& path : paths) {
         plans_.push_back(look_at(path, preview_rows));
         files_->addItem(QFileInfo(path).fileName());
         files_->item(files_->count() - 1)->setToolTip(path);
     }
-    if (files_->count() > 0) files_->setCurrentRow(files_->count() - static_cast<int>(paths.size()));
+    files_->setCurrentRow(files_->count() - static_cast<int>(paths.size()));
     show_plan();
 }
 
-void ImportPage::show_plan() {
+void ImportPage::read_again() {
     ImportPlan* plan = shown();
+    if (!plan) return;
+    const QString chosen = delimiter_->currentData().toString();
+    ImportPlan next = look_at(plan->path, preview_rows,
+                              chosen.isEmpty() ? std::nullopt : std::optional(chosen.at(0).toLatin1()));
+    next.decimal_mark = plan->decimal_mark;
+    next.date_order = plan->date_order;
+    next.missing_words = plan->missing_words;
+    *plan = std::move(next);
+    show_plan();
+}
+
+void ImportPage::show_rows() {
+    const ImportPlan* plan = shown();
     preview_->clear();
     preview_->setColumnCount(plan ? static_cast<int>(plan->header.size()) : 0);
     preview_->setRowCount(plan ? static_cast<int>(plan->rows.size()) : 0);
-    for (QComboBox* box : {kind_, dates_, decimals_}) box->setEnabled(plan != nullptr);
-    remove_->setEnabled(plan != nullptr);
-    if (plan) {
-        kind_->setCurrentIndex(kind_->findData(plan->kind ? static_cast<int>(*plan->kind) : -1));
-        dates_->setCurrentIndex(dates_->findData(static_cast<int>(plan->date_order)));
-        decimals_->setCurrentIndex(plan->decimal_mark == ',' ? 1 : 0);
-        for (int c = 0; c < preview_->columnCount(); ++c) {
-            const std::string& meaning = plan->meaning[static_cast<std::size_t>(c)];
-            const QString head = q(plan->header[static_cast<std::size_t>(c)]);
-            auto* item = new QTableWidgetItem(meaning.empty() ? tr("%1\nnot used").arg(head)
-                                                              : tr("%1\n= %2").arg(head, q(meaning)));
-            if (meaning.empty()) item->setForeground(look().faint);
-            else item->setForeground(look().accent);
-            preview_->setHorizontalHeaderItem(c, item);
+    if (!plan) return;
+    for (int c = 0; c < preview_->columnCount(); ++c) {
+        const auto at = static_cast<std::size_t>(c);
+        const std::string& meaning = plan->meaning[at];
+        const QString head = q(plan->header[at]);
+        const bool used = !meaning.empty() || !plan->meter_of[at].empty();
+        const QString holds = plan->meter_of[at].empty() ? q(meaning) : tr("meter %1").arg(q(plan->meter_of[at]));
+        auto* item = new QTableWidgetItem(used ? tr("%1\n= %2").arg(head, holds) : tr("%1\nnot used").arg(head));
+        item->setForeground(used ? look().accent : look().faint);
+        preview_->setHorizontalHeaderItem(c, item);
+    }
+    for (int r = 0; r < preview_->rowCount(); ++r) {
+        const PlanRow& row = plan->rows[static_cast<std::size_t>(r)];
+        preview_->setVerticalHeaderItem(r, new QTableWidgetItem(QString::number(row.line)));
+        for (int c = 0; c < preview_->columnCount() && c < static_cast<int>(row.cells.size()); ++c) {
+            preview_->setItem(r, c, new QTableWidgetItem(q(printable(row.cells[static_cast<std::size_t>(c)]))));
         }
+    }
+    preview_->resizeColumnsToContents();
+    mark_issues();
+}
+
+void ImportPage::mark_issues() {
+    const ImportPlan* plan = shown();
+    if (!plan) return;
+    const auto mark = [&](const Place& place, const QString& words) {
+        if (place.file != plan->path.toStdString()) return;
         for (int r = 0; r < preview_->rowCount(); ++r) {
-            const auto& cells = plan->rows[static_cast<std::size_t>(r)];
-            for (int c = 0; c < preview_->columnCount() && c < static_cast<int>(cells.size()); ++c) {
-                preview_->setItem(r, c, new QTableWidgetItem(q(printable(cells[static_cast<std::size_t>(c)]))));
+            if (plan->rows[static_cast<std::size_t>(r)].line != place.row) continue;
+            for (int c = 0; c < preview_->columnCount(); ++c) {
+                if (!place.column.empty() && plan->header[static_cast<std::size_t>(c)] != place.column) continue;
+                QTableWidgetItem* item = preview_->item(r, c);
+                if (!item) continue;
+                item->setBackground(look().warn);
+                item->setForeground(look().surface);
+                item->setToolTip(words);
             }
         }
-        preview_->resizeColumnsToContents();
+    };
+    for (const auto& result : results_) {
+        for (const auto& issue : result.issues) mark(issue.place, q(issue.text()));
+        if (result.stored) continue;
+        for (const auto& c : result.conflict_list) {
+            mark(c.place, tr("%1: the book has %2, the file %3").arg(q(c.record), q(c.in_book), q(c.in_file)));
+        }
     }
-    show_state();
 }
 
-void ImportPage::show_state() {
-    const ImportPlan* plan = shown();
-    QStringList words;
-    bool ready = !plans_.empty();
-    for (const ImportPlan& p : plans_) ready = ready && missing(p).isEmpty();
-    if (!plan) words << tr("Choose files or drop them here.");
-    else words = missing(*plan);
-    if (plan && words.isEmpty()) words << tr("This file is ready.");
-    state_->setText(words.join(QLatin1Char('\n')));
-    state_->setObjectName(plan && !missing(*plan).isEmpty() ? QStringLiteral("warn") : QStringLiteral("faint"));
-    state_->setStyleSheet(QString());
-    const bool writable = session().can_write();
-    try_->setEnabled(ready && writable);
-    import_->setEnabled(ready && writable);
-    const QString why = session().has_book() ? session().read_only_reason() : tr("Open or make a book first.");
-    try_->setToolTip(writable ? QString() : why);
-    import_->setToolTip(writable ? QString() : why);
-}
-
-void ImportPage::column_menu(int column) {
-    ImportPlan* plan = shown();
-    if (!plan || !plan->kind || column < 0) return;
-    QMenu menu(this);
-    menu.setAccessibleName(tr("What column %1 holds").arg(q(plan->header[static_cast<std::size_t>(column)])));
-    menu.addAction(tr("not used"), this, [this, column] { point_at(column, {}); });
-    menu.addSeparator();
-    for (const auto& known : exchange::spec_of(*plan->kind).columns) {
-        QAction* action = menu.addAction(q(known.name), this, [this, column, known] { point_at(column, q(known.name)); });
-        action->setCheckable(true);
-        action->setChecked(plan->meaning[static_cast<std::size_t>(column)] == known.name);
+void ImportPage::show_place(const QString& file, std::size_t row, const QString& column) {
+    for (std::size_t i = 0; i < plans_.size(); ++i) {
+        ImportPlan& plan = plans_[i];
+        if (plan.path != file) continue;
+        files_->setCurrentRow(static_cast<int>(i));
+        const auto here = [&plan, row] {
+            return std::find_if(plan.rows.begin(), plan.rows.end(), [row](const PlanRow& r) { return r.line == row; });
+        };
+        if (here() == plan.rows.end()) {
+            try {
+                plan.rows = rows_from(plan, row > rows_before ? row - rows_before : 0, preview_rows);
+            } catch (const std::exception& e) {
+                session().say(QString::fromUtf8(e.what()));
+                return;
+            }
+            show_rows();
+        }
+        if (here() == plan.rows.end()) return;
+        const auto at = static_cast<int>(here() - plan.rows.begin());
+        int cell = 0;
+        for (int c = 0; c < preview_->columnCount(); ++c) {
+            if (q(plan.header[static_cast<std::size_t>(c)]) == column) cell = c;
+        }
+        preview_->setCurrentCell(at, cell);
+        preview_->scrollTo(preview_->model()->index(at, cell), QAbstractItemView::PositionAtCenter);
+        return;
     }
-    menu.exec(preview_->mapToGlobal(QPoint(preview_->columnViewportPosition(column) + preview_->verticalHeader()->width(),
-                                           preview_->horizontalHeader()->height())));
-}
-
-void ImportPage::point_at(int column, const QString& name) {
-    ImportPlan* plan = shown();
-    if (!plan) return;
-    set_meaning(*plan, static_cast<std::size_t>(column), utf8(name));
-    show_plan();
 }
 
 void ImportPage::run(bool dry) {
     if (plans_.empty() || !session().can_write()) return;
     Task* task = session().start(dry ? tr("Trying the import") : tr("Importing"));
     if (!task) return;
+    const QString rejects = rejects_.filePath(QStringLiteral("refused.csv"));
+    QFile::remove(rejects);
     ImportOrder order;
     order.book = session().book_path().toStdString();
     order.plans = plans_;
+    order.rejects = rejects.toStdString();
     order.dry_run = dry;
     order.accept_rest = rest_->isChecked();
     order.conflicts = static_cast<exchange::ConflictChoice>(conflicts_->currentData().toInt());
     auto found = std::make_shared<std::vector<exchange::ImportResult>>();
-    connect(task, &Task::finished, this, [this, found, dry](const QString& error) {
+    connect(task, &Task::finished, this, [this, found, dry, rejects](const QString& error) {
         results_ = std::move(*found);
-        show_results(error, dry);
+        outcome_->show_results(results_, error, dry, rejects);
+        show_rows();
         const bool stored = std::any_of(results_.begin(), results_.end(), [](const auto& r) { return r.stored; });
         Q_EMIT finished();
         if (stored) session().book_was_changed();
     });
     task->start([order, found](const TaskContext& context) { *found = run_import(order, context); });
-}
-
-void ImportPage::show_results(const QString& error, bool dry) {
-    outcome_->clear();
-    const QStringList heads{tr("File"), tr("Row"), tr("Column"), tr("Outcome")};
-    outcome_->setColumnCount(static_cast<int>(heads.size()));
-    outcome_->setHorizontalHeaderLabels(heads);
-    outcome_->setRowCount(0);
-    const auto add = [this](const QString& file, const QString& row, const QString& column, const QString& words, bool bad) {
-        const int at = outcome_->rowCount();
-        outcome_->insertRow(at);
-        const QStringList cells{file, row, column, words};
-        for (int c = 0; c < 4; ++c) {
-            auto* item = new QTableWidgetItem(cells[c]);
-            item->setToolTip(cells[c]);
-            if (bad) item->setForeground(look().warn);
-            outcome_->setItem(at, c, item);
-        }
-    };
-    if (!error.isEmpty()) add({}, {}, {}, error, true);
-    for (const auto& r : results_) {
-        const QString file = QFileInfo(q(r.file)).fileName();
-        const QString what = r.stored ? tr("stored") : dry ? tr("tried, not stored") : tr("not stored");
-        add(file, {}, {},
-            tr("%1: %2 rows read, %3 new, %4 there already, %5 with another value, %6 refused")
-                .arg(what, shown_number(static_cast<double>(r.read), 0), shown_number(static_cast<double>(r.added), 0),
-                     shown_number(static_cast<double>(r.unchanged), 0), shown_number(static_cast<double>(r.conflicts), 0),
-                     shown_number(static_cast<double>(r.rejected), 0)),
-            r.rejected > 0 || (r.conflicts > 0 && !r.stored));
-        for (const auto& issue : r.issues) {
-            add(file, issue.place.row ? QString::number(issue.place.row) : QString(), q(issue.place.column),
-                tr("found \"%1\", expected %2").arg(q(issue.found), q(issue.expected)), true);
-        }
-        for (const auto& c : r.conflict_list) {
-            add(file, c.place.row ? QString::number(c.place.row) : QString(), q(c.place.column),
-                tr("%1: the book has %2, the file %3").arg(q(c.record), q(c.in_book), q(c.in_file)), true);
-        }
-        for (const auto& note : r.notes) add(file, {}, {}, q(note), false);
-    }
-    outcome_->resizeColumnsToContents();
-    outcome_->horizontalHeader()->setStretchLastSection(true);
 }
 
 void ImportPage::dragEnterEvent(QDragEnterEvent* event) {

@@ -5,13 +5,19 @@
 #include "app/desktop/page.h"
 #include "core/exchange/import.h"
 
+#include <QTemporaryDir>
+
 class QCheckBox;
 class QComboBox;
 class QLabel;
+class QLineEdit;
 class QListWidget;
+class QMenu;
 class QTableWidget;
 
 namespace evenfall::desktop {
+
+class ImportOutcome;
 
 /// Bringing tables into the book: look at them, point at columns, try, then import.
 /// Tests: tests/app/desktop_import_test.cpp
@@ -21,13 +27,27 @@ class ImportPage : public Page {
   public:
     explicit ImportPage(Session& session, QWidget* parent = nullptr);
     void book_changed() override;
-    /// Puts files on the list; the first one is shown.
+    void theme_changed() override;
+    /// Puts files on the list; the first of them is shown.
     void add_files(const QStringList& paths);
     /// Gives the column of the shown file a meaning, as the menu on its head does.
     void point_at(int column, const QString& name);
+    /// Takes over or writes a map file for the shown file. @throws InputError, std::runtime_error
+    void load_map(const QString& path);
+    void save_map(const QString& path);
     void run(bool dry);
+    /// Shows that place of one of the files.
+    void show_place(const QString& file, std::size_t row, const QString& column);
     const std::vector<exchange::ImportResult>& results() const { return results_; }
+    ImportPlan* shown();
     QTableWidget* preview() const { return preview_; }
+    ImportOutcome* outcome() const { return outcome_; }
+    QComboBox* dates() const { return dates_; }
+    QComboBox* decimals() const { return decimals_; }
+    QComboBox* conflicts() const { return conflicts_; }
+    QCheckBox* rest() const { return rest_; }
+    /// The menu on the head of a column; null when no kind of table is chosen yet.
+    QMenu* make_column_menu(int column);
 
   Q_SIGNALS:
     void finished();
@@ -37,28 +57,42 @@ class ImportPage : public Page {
     void dropEvent(QDropEvent* event) override;
 
   private:
-    ImportPlan* shown();
+    QWidget* make_files();
+    QWidget* make_view();
+    QWidget* make_choices();
+    QWidget* make_below();
+    void connect_choices();
     void show_plan();
+    void show_rows();
     void show_state();
-    void show_results(const QString& error, bool dry);
+    void mark_issues();
     void column_menu(int column);
+    void meter_menu(QMenu& menu, int column);
+    void ask_for_meter(int column, bool volumes);
+    void ask_for_constant();
     void choose_files();
+    void read_again();
 
     std::vector<ImportPlan> plans_;
     std::vector<exchange::ImportResult> results_;
+    QTemporaryDir rejects_;
     QListWidget* files_;
     QComboBox* kind_;
     QComboBox* dates_;
     QComboBox* decimals_;
+    QComboBox* delimiter_;
+    QLineEdit* missing_;
     QComboBox* conflicts_;
     QCheckBox* rest_;
     QTableWidget* preview_;
     QLabel* state_;
-    QTableWidget* outcome_;
+    ImportOutcome* outcome_;
     QPushButton* try_;
     QPushButton* import_;
     QPushButton* remove_;
-    bool filling_ = false;
+    QPushButton* constant_;
+    QPushButton* load_;
+    QPushButton* save_;
 };
 
 }  // namespace evenfall::desktop

@@ -2,6 +2,7 @@
 #include "app/desktop/reports_page/reports_page.h"
 
 #include "app/desktop/clock.h"
+#include "app/desktop/core_words.h"
 #include "app/desktop/season/season_range.h"
 #include "app/desktop/task.h"
 #include "app/workflow/write_report.h"
@@ -50,7 +51,7 @@ ReportsPage::ReportsPage(Session& session, QWidget* parent)
     to_ = new QComboBox;
     program_ = new QComboBox;
     for (const auto& name : budget::built_in_program_names()) {
-        program_->addItem(q(budget::built_in_program(name).title), q(name));
+        program_->addItem(core_words(budget::built_in_program(name).title), q(name));
     }
     program_->setCurrentIndex(program_->findData(QStringLiteral("general")));
     for (QComboBox* box : {site_, program_, test_}) {

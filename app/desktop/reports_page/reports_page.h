@@ -17,7 +17,7 @@ class QPrinter;
 namespace evenfall::desktop {
 
 /// Choose a report, look at its pages, write its files.
-/// Tests: tests/app/desktop_reports_test.cpp
+/// Tests: tests/app/desktop_paths_test.cpp
 class ReportsPage : public Page {
     Q_OBJECT
 

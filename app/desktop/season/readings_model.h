@@ -10,7 +10,7 @@
 #include <unordered_map>
 
 /// A meter's whole record, fetched a page at a time as it comes into view; a few pages are kept.
-/// Tests: tests/app/desktop_readings_test.cpp
+/// Tests: tests/app/desktop_window_test.cpp
 namespace evenfall::desktop {
 
 class ReadingsModel : public QAbstractTableModel {

@@ -2,8 +2,10 @@
 #include "app/desktop/season/season_page.h"
 
 #include "app/desktop/chart_panel.h"
+#include "app/desktop/core_words.h"
 #include "app/desktop/figure.h"
 #include "app/desktop/figure_table.h"
+#include "app/desktop/finding_words.h"
 #include "app/desktop/season/readings_dialog.h"
 #include "app/desktop/season/season_range.h"
 #include "app/desktop/season/season_view.h"
@@ -34,7 +36,7 @@ SeasonPage::SeasonPage(Session& session, QWidget* parent)
     to_ = new QComboBox;
     program_ = new QComboBox;
     for (const auto& name : budget::built_in_program_names()) {
-        program_->addItem(q(budget::built_in_program(name).title), q(name));
+        program_->addItem(core_words(budget::built_in_program(name).title), q(name));
     }
     program_->setCurrentIndex(program_->findData(QStringLiteral("general")));
     for (QComboBox* box : {site_, from_, to_, program_}) {
@@ -212,10 +214,10 @@ void SeasonPage::show_findings() {
     if (!answer_) return;
     for (std::size_t i = 0; i < answer_->meter_findings.size(); ++i) {
         const auto& f = answer_->meter_findings[i];
-        auto* item = new QListWidgetItem(tr("Meter %1: %2").arg(q(f.meter), q(f.sentence)));
+        auto* item = new QListWidgetItem(tr("Meter %1: %2").arg(q(f.meter), sentence_words(f, session().units())));
         item->setData(Qt::UserRole, static_cast<int>(i));
         item->setToolTip(tr("Limit: %1\nSource: %2\nHow sure: %3")
-                             .arg(q(f.limit), q(f.source), q(meter::text_of(f.confidence))));
+                             .arg(q(f.limit), q(f.source), confidence_words(f.confidence)));
         findings_->addItem(item);
     }
     for (const auto& f : answer_->result.findings) {

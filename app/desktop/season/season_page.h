@@ -18,7 +18,7 @@ class FigureGrid;
 class FigureTable;
 
 /// Use against budget of one site, where the water went, and what the meters say is wrong.
-/// Tests: tests/app/desktop_season_test.cpp
+/// Tests: tests/app/desktop_paths_test.cpp
 class SeasonPage : public Page {
     Q_OBJECT
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/season/season_view.h"
 
+#include "app/desktop/core_words.h"
 #include "core/calendar/date.h"
 
 #include <QCoreApplication>
@@ -118,7 +119,7 @@ Figure season_figure(const workflow::SeasonAnswer& answer, const budget::SeasonF
             f.value = volume_or_dash(p.budget, units);
             why.formula = q(result.program.formula());
             why.inputs << named(SeasonView::tr("need"), p.need, units, SeasonView::tr("this season's account"));
-            why.convention = SeasonView::tr("program: %1").arg(q(result.program.title));
+            why.convention = SeasonView::tr("program: %1").arg(core_words(result.program.title));
             add_notes(why, result, "budget");
             break;
         case SeasonColumn::over_budget:
@@ -162,7 +163,7 @@ Figure season_figure(const workflow::SeasonAnswer& answer, const budget::SeasonF
             why.formula = SeasonView::tr("avoidable unevenness + off target + leak + over-scheduled");
             if (p.account) {
                 for (const auto& line : budget::waste_lines()) {
-                    why.inputs << QStringLiteral("%1: %2").arg(q(line.words), shown((*p.account).*(line.part), units));
+                    why.inputs << QStringLiteral("%1: %2").arg(core_words(line.words), shown((*p.account).*(line.part), units));
                 }
             }
             add_notes(why, result, "waste account");
@@ -174,7 +175,7 @@ Figure season_figure(const workflow::SeasonAnswer& answer, const budget::SeasonF
     if (p.days_counted > 0.0 && p.days_counted < p.days) {
         why.inputs << SeasonView::tr("days counted: %1 of %2").arg(shown_number(p.days_counted, 0)).arg(p.days);
     }
-    for (const auto flag : p.flags) why.inputs << QStringLiteral("* ") + q(budget::sentence_of(flag));
+    for (const auto flag : p.flags) why.inputs << QStringLiteral("* ") + core_words(budget::sentence_of(flag));
     return f;
 }
 

@@ -40,10 +40,7 @@ std::vector<SiteRow> site_rows(const store::Book& book) {
 void judge(const store::Book& book, SiteRow& row) {
     row.judged = true;
     const auto range = months_with_readings(book, row.code);
-    if (!range) {
-        row.not_judged_because = "no readings";
-        return;
-    }
+    if (!range) return;
     const auto year = last_year_of(*range);
     try {
         const auto answer = workflow::answer_season(
@@ -55,7 +52,7 @@ void judge(const store::Book& book, SiteRow& row) {
             if (a.confidence != b.confidence) return a.confidence > b.confidence;
             return a.volume.value_or(units::Volume{}) > b.volume.value_or(units::Volume{});
         });
-        for (const auto& f : findings) row.attention.push_back("meter " + f.meter + ": " + f.sentence);
+        row.attention = std::move(findings);
     } catch (const std::exception& e) {
         row.not_judged_because = e.what();
     }

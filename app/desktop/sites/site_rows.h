@@ -11,7 +11,7 @@
 
 /// One line per site for the sites page: what the book holds at once, and what a season's answer
 /// adds in the background.
-/// Tests: tests/app/desktop_sites_test.cpp
+/// Tests: tests/app/desktop_window_test.cpp
 namespace evenfall::desktop {
 
 struct SiteRow {
@@ -25,8 +25,8 @@ struct SiteRow {
 
     bool judged = false;                       ///< the answer below has been worked out
     std::optional<units::Volume> over_budget;
-    std::vector<std::string> attention;        ///< sentences, the most pressing first
-    std::string not_judged_because;            ///< no readings, no elevation ...
+    std::vector<meter::MeterFinding> attention;  ///< the most pressing first
+    std::string not_judged_because;              ///< such as no elevation; empty with no reading at all
 };
 
 /// Everything but the answers. @throws store::BookError

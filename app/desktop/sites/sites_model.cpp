@@ -2,6 +2,7 @@
 #include "app/desktop/sites/sites_model.h"
 
 #include "app/desktop/appearance.h"
+#include "app/desktop/finding_words.h"
 
 #include <QBrush>
 #include <utility>
@@ -26,6 +27,10 @@ void SitesModel::set_units(UnitsShown units) {
     if (!rows_.empty()) Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, columns - 1));
 }
 
+QString SitesModel::line_of(const meter::MeterFinding& finding, UnitsShown units) {
+    return tr("meter %1: %2").arg(q(finding.meter), sentence_words(finding, units));
+}
+
 int SitesModel::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(rows_.size());
 }
@@ -48,9 +53,10 @@ QString SitesModel::text(const SiteRow& row, int column) const {
         case attention:
             if (!row.judged) return QStringLiteral("…");
             if (!row.attention.empty()) {
-                return row.attention.size() == 1 ? q(row.attention.front())
-                                                 : tr("%1 (and %2 more)").arg(q(row.attention.front())).arg(row.attention.size() - 1);
+                const QString first = line_of(row.attention.front(), units_);
+                return row.attention.size() == 1 ? first : tr("%1 (and %2 more)").arg(first).arg(row.attention.size() - 1);
             }
+            if (!row.last_reading) return tr("not judged: %1").arg(tr("no readings"));
             if (!row.not_judged_because.empty()) return tr("not judged: %1").arg(q(row.not_judged_because));
             return tr("nothing stands out");
         default: return {};

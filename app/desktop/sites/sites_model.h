@@ -23,6 +23,9 @@ class SitesModel : public QAbstractTableModel {
     void set_units(UnitsShown units);
     const SiteRow& row(int index) const { return rows_[static_cast<std::size_t>(index)]; }
 
+    /// "meter M-1: ..." in the language shown
+    static QString line_of(const meter::MeterFinding& finding, UnitsShown units);
+
     int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;
     QVariant data(const QModelIndex& index, int role) const override;

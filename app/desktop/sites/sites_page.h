@@ -15,7 +15,7 @@ class SitesFilter;
 class SitesModel;
 
 /// The sites one answers for: search, filter, what needs attention, the areas of the chosen one.
-/// Tests: tests/app/desktop_sites_test.cpp
+/// Tests: tests/app/desktop_window_test.cpp
 class SitesPage : public Page {
     Q_OBJECT
 

@@ -2,6 +2,373 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es">
 <context>
+    <name>Core</name>
+    <message>
+        <source>No reference ET for too many days: need and budget are not known.</source>
+        <translation>Falta la ET de referencia de demasiados días: la necesidad y el presupuesto no se conocen.</translation>
+    </message>
+    <message>
+        <source>Days without reference ET were filled with the mean of the month&apos;s other days.</source>
+        <translation>Los días sin ET de referencia se completaron con la media de los demás días del mes.</translation>
+    </message>
+    <message>
+        <source>On some days an input of the reference ET was replaced or refused.</source>
+        <translation>En algunos días un dato de la ET de referencia se reemplazó o se rechazó.</translation>
+    </message>
+    <message>
+        <source>Rain was not recorded for too many days: need is not known under this rain rule.</source>
+        <translation>La lluvia no se registró en demasiados días: con esta regla de lluvia la necesidad no se conoce.</translation>
+    </message>
+    <message>
+        <source>Days without a rain record were filled with the mean of the month&apos;s other days.</source>
+        <translation>Los días sin registro de lluvia se completaron con la media de los demás días del mes.</translation>
+    </message>
+    <message>
+        <source>The weather record covers a part of the month; only those days are counted.</source>
+        <translation>El registro del tiempo abarca una parte del mes; solo se cuentan esos días.</translation>
+    </message>
+    <message>
+        <source>The meter readings cover a part of the month; only those days are counted.</source>
+        <translation>Las lecturas del medidor abarcan una parte del mes; solo se cuentan esos días.</translation>
+    </message>
+    <message>
+        <source>The meter record has a gap; need and budget are scaled to the time that was metered.</source>
+        <translation>El registro del medidor tiene un hueco; la necesidad y el presupuesto se ajustan al tiempo medido.</translation>
+    </message>
+    <message>
+        <source>No meter: use is not known.</source>
+        <translation>Sin medidor: el uso no se conoce.</translation>
+    </message>
+    <message>
+        <source>No meter readings: use is not known.</source>
+        <translation>Sin lecturas del medidor: el uso no se conoce.</translation>
+    </message>
+    <message>
+        <source>A part of the volume comes from estimated readings or lies between readings outside the month.</source>
+        <translation>Una parte del volumen viene de lecturas estimadas o queda entre lecturas de fuera del mes.</translation>
+    </message>
+    <message>
+        <source>The meter ran backward over the month: there is no account.</source>
+        <translation>El medidor giró hacia atrás en el mes: no hay balance.</translation>
+    </message>
+    <message>
+        <source>The submeters add up to more than the meter above them.</source>
+        <translation>Los medidores parciales suman más que el medidor general.</translation>
+    </message>
+    <message>
+        <source>The meter serves several areas; its volume was split by area times coefficient.</source>
+        <translation>El medidor sirve a varias zonas; su volumen se repartió por superficie por coeficiente.</translation>
+    </message>
+    <message>
+        <source>The landscape coefficient was assumed.</source>
+        <translation>El coeficiente de paisaje se supuso.</translation>
+    </message>
+    <message>
+        <source>No catch test: a planning value of the head type stands for the uniformity.</source>
+        <translation>Sin prueba de captación: un valor de planificación del tipo de aspersor hace de uniformidad.</translation>
+    </message>
+    <message>
+        <source>Neither a catch test nor a known head type is recorded.</source>
+        <translation>No hay registrada ni prueba de captación ni un tipo de aspersor conocido.</translation>
+    </message>
+    <message>
+        <source>The catch test was made after the month.</source>
+        <translation>La prueba de captación se hizo después del mes.</translation>
+    </message>
+    <message>
+        <source>The off-target share is not known and was counted as 0.</source>
+        <translation>La parte fuera de la zona no se conoce y se contó como 0.</translation>
+    </message>
+    <message>
+        <source>The readings are too far apart to show a leak; it was counted as 0.</source>
+        <translation>Las lecturas están demasiado separadas para mostrar una fuga; se contó como 0.</translation>
+    </message>
+    <message>
+        <source>The leak found is larger than the volume and was cut to it.</source>
+        <translation>La fuga hallada es mayor que el volumen y se recortó a él.</translation>
+    </message>
+    <message>
+        <source>Some areas have no account.</source>
+        <translation>Algunas zonas no tienen balance.</translation>
+    </message>
+    <message>
+        <source>Some months have no account.</source>
+        <translation>Algunos meses no tienen balance.</translation>
+    </message>
+    <message>
+        <source>used by the turf</source>
+        <translation>usada por el césped</translation>
+    </message>
+    <message>
+        <source>uneven application, unavoidable</source>
+        <translation>aplicación desigual, inevitable</translation>
+    </message>
+    <message>
+        <source>uneven application, avoidable</source>
+        <translation>aplicación desigual, evitable</translation>
+    </message>
+    <message>
+        <source>off target</source>
+        <translation>fuera de la zona</translation>
+    </message>
+    <message>
+        <source>leak</source>
+        <translation>fuga</translation>
+    </message>
+    <message>
+        <source>over-scheduled</source>
+        <translation>programada de más</translation>
+    </message>
+    <message>
+        <source>short of the need</source>
+        <translation>por debajo de la necesidad</translation>
+    </message>
+    <message>
+        <source>California model landscape ordinance, 2009 text</source>
+        <translation>Ordenanza modelo de paisajes de California, texto de 2009</translation>
+    </message>
+    <message>
+        <source>California model landscape ordinance, 2015 text, existing landscape</source>
+        <translation>Ordenanza modelo de paisajes de California, texto de 2015, paisaje existente</translation>
+    </message>
+    <message>
+        <source>California model landscape ordinance, 2015 text, non-residential</source>
+        <translation>Ordenanza modelo de paisajes de California, texto de 2015, no residencial</translation>
+    </message>
+    <message>
+        <source>California model landscape ordinance, 2015 text, residential</source>
+        <translation>Ordenanza modelo de paisajes de California, texto de 2015, residencial</translation>
+    </message>
+    <message>
+        <source>General budget at a target uniformity</source>
+        <translation>Presupuesto general con una uniformidad objetivo</translation>
+    </message>
+    <message>
+        <source>Allowance of 80 % of reference ET, less effective rain</source>
+        <translation>Asignación del 80 % de la ET de referencia, menos la lluvia efectiva</translation>
+    </message>
+    <message>
+        <source>Tolland Reach Water District, large turf allotment (invented)</source>
+        <translation>Tolland Reach Water District, cuota para césped grande (inventado)</translation>
+    </message>
+    <message>
+        <source>lateral</source>
+        <translation>lateral</translation>
+    </message>
+    <message>
+        <source>centre pivot</source>
+        <translation>pivote central</translation>
+    </message>
+    <message>
+        <source>traveller</source>
+        <translation>cañón viajero</translation>
+    </message>
+    <message>
+        <source>solid-set grid</source>
+        <translation>cuadrícula de aspersión fija</translation>
+    </message>
+    <message>
+        <source>irregular positions</source>
+        <translation>posiciones irregulares</translation>
+    </message>
+    <message>
+        <source>length of machine each can stands for</source>
+        <translation>longitud de máquina que representa cada recipiente</translation>
+    </message>
+    <message>
+        <source>distance from the pivot point</source>
+        <translation>distancia al punto del pivote</translation>
+    </message>
+    <message>
+        <source>ring area</source>
+        <translation>área del anillo</translation>
+    </message>
+    <message>
+        <source>each strip across the lane the same area</source>
+        <translation>cada franja de la pasada, la misma área</translation>
+    </message>
+    <message>
+        <source>each can the same area</source>
+        <translation>cada recipiente, la misma área</translation>
+    </message>
+    <message>
+        <source>each can the same area (positions not used)</source>
+        <translation>cada recipiente, la misma área (sin usar posiciones)</translation>
+    </message>
+    <message>
+        <source>Voronoi share of the tested ground</source>
+        <translation>parte de Voronoi del terreno probado</translation>
+    </message>
+    <message>
+        <source>Christiansen coefficient</source>
+        <translation>coeficiente de Christiansen</translation>
+    </message>
+    <message>
+        <source>Heermann-Hein coefficient</source>
+        <translation>coeficiente de Heermann-Hein</translation>
+    </message>
+    <message>
+        <source>BCa bootstrap</source>
+        <translation>bootstrap BCa</translation>
+    </message>
+    <message>
+        <source>percentile bootstrap</source>
+        <translation>bootstrap de percentiles</translation>
+    </message>
+    <message>
+        <source>BCa bootstrap, widened for few values</source>
+        <translation>bootstrap BCa, ampliado por haber pocos valores</translation>
+    </message>
+    <message>
+        <source>no spread in the resamples</source>
+        <translation>sin dispersión en los remuestreos</translation>
+    </message>
+</context>
+<context>
+    <name>FindingWords</name>
+    <message>
+        <source>flow at all hours, day after day: a leak</source>
+        <translation>caudal a todas horas, día tras día: una fuga</translation>
+    </message>
+    <message>
+        <source>flow all through the night</source>
+        <translation>caudal durante toda la noche</translation>
+    </message>
+    <message>
+        <source>water while the turf needed none</source>
+        <translation>agua cuando el césped no necesitaba</translation>
+    </message>
+    <message>
+        <source>far above the days around it</source>
+        <translation>muy por encima de los días vecinos</translation>
+    </message>
+    <message>
+        <source>the register did not move</source>
+        <translation>el registro no se movió</translation>
+    </message>
+    <message>
+        <source>no readings</source>
+        <translation>sin lecturas</translation>
+    </message>
+    <message>
+        <source>more than a meter of that size passes</source>
+        <translation>más de lo que pasa por un medidor de ese tamaño</translation>
+    </message>
+    <message>
+        <source>the register fell</source>
+        <translation>el registro bajó</translation>
+    </message>
+    <message>
+        <source>the meter ran backward</source>
+        <translation>el medidor giró hacia atrás</translation>
+    </message>
+    <message>
+        <source>two volumes for the same time</source>
+        <translation>dos volúmenes para el mismo tiempo</translation>
+    </message>
+    <message>
+        <source>master meter and submeters disagree</source>
+        <translation>el medidor general y los parciales no concuerdan</translation>
+    </message>
+    <message>
+        <source>the bill says something else</source>
+        <translation>la factura dice otra cosa</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>poco</translation>
+    </message>
+    <message>
+        <source>fair</source>
+        <translation>bastante</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation>muy</translation>
+    </message>
+    <message>
+        <source>en</source>
+        <extracomment>The code of this language</extracomment>
+        <translation>es</translation>
+    </message>
+    <message>
+        <source>, on %1</source>
+        <translation>, el %1</translation>
+    </message>
+    <message>
+        <source>, %1 to %2</source>
+        <translation>, del %1 al %2</translation>
+    </message>
+    <message>
+        <source>, about %1</source>
+        <translation>, unos %1</translation>
+    </message>
+    <message>
+        <source>sites</source>
+        <translation>sitios</translation>
+    </message>
+    <message>
+        <source>meters</source>
+        <translation>medidores</translation>
+    </message>
+    <message>
+        <source>exchanges of meters</source>
+        <translation>cambios de medidor</translation>
+    </message>
+    <message>
+        <source>areas</source>
+        <translation>zonas</translation>
+    </message>
+    <message>
+        <source>weather stations</source>
+        <translation>estaciones meteorológicas</translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation>lecturas</translation>
+    </message>
+    <message>
+        <source>weather</source>
+        <translation>tiempo</translation>
+    </message>
+    <message>
+        <source>catches</source>
+        <translation>captaciones</translation>
+    </message>
+    <message>
+        <source>bills</source>
+        <translation>facturas</translation>
+    </message>
+    <message>
+        <source>plantings</source>
+        <translation>plantaciones</translation>
+    </message>
+    <message>
+        <source>prices of water</source>
+        <translation>precios del agua</translation>
+    </message>
+    <message>
+        <source>prices of energy</source>
+        <translation>precios de la energía</translation>
+    </message>
+    <message>
+        <source>pumps</source>
+        <translation>bombas</translation>
+    </message>
+    <message>
+        <source>stations</source>
+        <translation>estaciones</translation>
+    </message>
+    <message>
+        <source>watering rules</source>
+        <translation>reglas de riego</translation>
+    </message>
+    <message>
+        <source>settings of areas</source>
+        <translation>ajustes de zonas</translation>
+    </message>
+</context>
+<context>
     <name>ImportPlanText</name>
     <message>
         <source>Say what kind of table this is.</source>
@@ -79,7 +446,7 @@
         <translation>necesidad</translation>
     </message>
     <message>
-        <source>this season's account</source>
+        <source>this season&apos;s account</source>
         <translation>la cuenta de esta temporada</translation>
     </message>
     <message>
@@ -147,7 +514,7 @@
         <translation>días que nunca llegan a cero, vea los hallazgos</translation>
     </message>
     <message>
-        <source>screens of the meter's own record</source>
+        <source>screens of the meter&apos;s own record</source>
         <translation>revisión del registro del propio medidor</translation>
     </message>
     <message>
@@ -703,7 +1070,7 @@
         <translation>Dónde cayó el agua</translation>
     </message>
     <message>
-        <source>found "%1", expected a number of minutes</source>
+        <source>found &quot;%1&quot;, expected a number of minutes</source>
         <translation>se encontró «%1», se esperaba un número de minutos</translation>
     </message>
     <message>
@@ -779,6 +1146,81 @@
     <message>
         <source>Double click or Return: how this figure came about</source>
         <translation>Doble clic o Intro: cómo se obtuvo esta cifra</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::ImportOutcome</name>
+    <message>
+        <source>File</source>
+        <translation>Archivo</translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation>Fila</translation>
+    </message>
+    <message>
+        <source>Column</source>
+        <translation>Columna</translation>
+    </message>
+    <message>
+        <source>Outcome</source>
+        <translation>Resultado</translation>
+    </message>
+    <message>
+        <source>Outcome of the import</source>
+        <translation>Resultado de la importación</translation>
+    </message>
+    <message>
+        <source>Press Return to see the place in the file</source>
+        <translation>Pulse Intro para ver el lugar en el archivo</translation>
+    </message>
+    <message>
+        <source>Write the refused rows to a file…</source>
+        <translation>Escribir las filas rechazadas en un archivo…</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tablas (*.csv)</translation>
+    </message>
+    <message>
+        <source>The file was not written</source>
+        <translation>El archivo no se escribió</translation>
+    </message>
+    <message>
+        <source>stored</source>
+        <translation>guardado</translation>
+    </message>
+    <message>
+        <source>tried, not stored</source>
+        <translation>probado, no guardado</translation>
+    </message>
+    <message>
+        <source>not stored</source>
+        <translation>no guardado</translation>
+    </message>
+    <message>
+        <source>%1: %2 rows read, %3 new, %4 there already, %5 with another value, %6 refused</source>
+        <translation>%1: %2 filas leídas, %3 nuevas, %4 ya estaban, %5 con otro valor, %6 rechazadas</translation>
+    </message>
+    <message>
+        <source>found &quot;%1&quot;, expected %2</source>
+        <translation>se encontró «%1», se esperaba %2</translation>
+    </message>
+    <message>
+        <source>and %1 more refused rows; the file of refused rows has all of them</source>
+        <translation>y %1 filas rechazadas más; el archivo de filas rechazadas las tiene todas</translation>
+    </message>
+    <message>
+        <source>%1: the book has %2, the file %3</source>
+        <translation>%1: el libro tiene %2, el archivo %3</translation>
+    </message>
+    <message>
+        <source>and %1 more with another value</source>
+        <translation>y %1 más con otro valor</translation>
+    </message>
+    <message>
+        <source>%1 cannot be replaced</source>
+        <translation>%1 no se puede reemplazar</translation>
     </message>
 </context>
 <context>
@@ -868,11 +1310,11 @@
         <translation>otros valores: listarlos, no guardar nada</translation>
     </message>
     <message>
-        <source>other values: keep the book's</source>
+        <source>other values: keep the book&apos;s</source>
         <translation>otros valores: mantener los del libro</translation>
     </message>
     <message>
-        <source>other values: take the file's</source>
+        <source>other values: take the file&apos;s</source>
         <translation>otros valores: tomar los del archivo</translation>
     </message>
     <message>
@@ -880,16 +1322,8 @@
         <translation>Donde el libro tiene otro valor</translation>
     </message>
     <message>
-        <source>Outcome of the import</source>
-        <translation>Resultado de la importación</translation>
-    </message>
-    <message>
         <source>Choose files</source>
         <translation>Elegir archivos</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
-        <translation>Tablas (*.csv *.tsv *.txt);;Todos los archivos (*)</translation>
     </message>
     <message>
         <source>%1
@@ -932,44 +1366,120 @@ no se usa</translation>
         <translation>Importando</translation>
     </message>
     <message>
-        <source>File</source>
-        <translation>Archivo</translation>
-    </message>
-    <message>
-        <source>Row</source>
-        <translation>Fila</translation>
-    </message>
-    <message>
-        <source>Column</source>
-        <translation>Columna</translation>
-    </message>
-    <message>
-        <source>Outcome</source>
-        <translation>Resultado</translation>
-    </message>
-    <message>
-        <source>stored</source>
-        <translation>guardado</translation>
-    </message>
-    <message>
-        <source>tried, not stored</source>
-        <translation>probado, no guardado</translation>
-    </message>
-    <message>
-        <source>not stored</source>
-        <translation>no guardado</translation>
-    </message>
-    <message>
-        <source>%1: %2 rows read, %3 new, %4 there already, %5 with another value, %6 refused</source>
-        <translation>%1: %2 filas leídas, %3 nuevas, %4 ya estaban, %5 con otro valor, %6 rechazadas</translation>
-    </message>
-    <message>
-        <source>found "%1", expected %2</source>
-        <translation>se encontró «%1», se esperaba %2</translation>
-    </message>
-    <message>
         <source>%1: the book has %2, the file %3</source>
         <translation>%1: el libro tiene %2, el archivo %3</translation>
+    </message>
+    <message>
+        <source>%1, in %2</source>
+        <translation>%1, en %2</translation>
+    </message>
+    <message>
+        <source>This did not work</source>
+        <translation>Esto no funcionó</translation>
+    </message>
+    <message>
+        <source>Load a map…</source>
+        <translation>Cargar un mapa…</translation>
+    </message>
+    <message>
+        <source>Maps of columns (*.json)</source>
+        <translation>Mapas de columnas (*.json)</translation>
+    </message>
+    <message>
+        <source>Save as a map…</source>
+        <translation>Guardar como mapa…</translation>
+    </message>
+    <message>
+        <source>In every row: %1 = %2</source>
+        <translation>En cada fila: %1 = %2</translation>
+    </message>
+    <message>
+        <source>the register of one meter…</source>
+        <translation>el registro de un medidor…</translation>
+    </message>
+    <message>
+        <source>the volumes of one meter…</source>
+        <translation>los volúmenes de un medidor…</translation>
+    </message>
+    <message>
+        <source>Meter</source>
+        <translation>Medidor</translation>
+    </message>
+    <message>
+        <source>The meter whose readings stand in column %1</source>
+        <translation>El medidor cuyas lecturas están en la columna %1</translation>
+    </message>
+    <message>
+        <source>Volumes</source>
+        <translation>Volúmenes</translation>
+    </message>
+    <message>
+        <source>Minutes that each volume covers, up to the time of its row</source>
+        <translation>Minutos que abarca cada volumen, hasta la hora de su fila</translation>
+    </message>
+    <message>
+        <source>Same in every row…</source>
+        <translation>Igual en cada fila…</translation>
+    </message>
+    <message>
+        <source>What is the same in every row?</source>
+        <translation>¿Qué es igual en cada fila?</translation>
+    </message>
+    <message>
+        <source>%1 in every row (empty: no such thing)</source>
+        <translation>%1 en cada fila (vacío: nada)</translation>
+    </message>
+    <message>
+        <source>The map is in %1.</source>
+        <translation>El mapa está en %1.</translation>
+    </message>
+    <message>
+        <source>For what the file does not say, such as the meter of its readings</source>
+        <translation>Para lo que el archivo no dice, como el medidor de sus lecturas</translation>
+    </message>
+    <message>
+        <source>as the header shows</source>
+        <translation>según el encabezado</translation>
+    </message>
+    <message>
+        <source>comma</source>
+        <translation>coma</translation>
+    </message>
+    <message>
+        <source>semicolon</source>
+        <translation>punto y coma</translation>
+    </message>
+    <message>
+        <source>tab</source>
+        <translation>tabulador</translation>
+    </message>
+    <message>
+        <source>bar |</source>
+        <translation>barra |</translation>
+    </message>
+    <message>
+        <source>-6999; n/a</source>
+        <translation>-6999; n/d</translation>
+    </message>
+    <message>
+        <source>Texts that stand for no value, parted by semicolons; an empty cell does anyway</source>
+        <translation>Textos que significan sin valor, separados por punto y coma; una celda vacía siempre lo significa</translation>
+    </message>
+    <message>
+        <source>Columns &amp;parted by</source>
+        <translation>Columnas se&amp;paradas por</translation>
+    </message>
+    <message>
+        <source>&amp;Not recorded</source>
+        <translation>Si&amp;n registrar</translation>
+    </message>
+    <message>
+        <source>Tables and maps (*.csv *.tsv *.txt *.xlsx *.ods *.geojson *.shp *.kml *.gpkg);;All files (*)</source>
+        <translation>Tablas y mapas (*.csv *.tsv *.txt *.xlsx *.ods *.geojson *.shp *.kml *.gpkg);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>meter %1</source>
+        <translation>medidor %1</translation>
     </message>
 </context>
 <context>
@@ -1724,7 +2234,7 @@ Qué tan seguro: %3</translation>
 <context>
     <name>evenfall::desktop::SheetModel</name>
     <message>
-        <source>Can %1: found "%2", expected a number, 0 or more</source>
+        <source>Can %1: found &quot;%2&quot;, expected a number, 0 or more</source>
         <translation>Recipiente %1: se encontró «%2», se esperaba un número, 0 o más</translation>
     </message>
     <message>
@@ -1809,6 +2319,14 @@ Qué tan seguro: %3</translation>
     <message>
         <source>What to look at</source>
         <translation>Qué mirar</translation>
+    </message>
+    <message>
+        <source>meter %1: %2</source>
+        <translation>medidor %1: %2</translation>
+    </message>
+    <message>
+        <source>no readings</source>
+        <translation>sin lecturas</translation>
     </message>
 </context>
 <context>

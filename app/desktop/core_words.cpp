@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/core_words.h"
+
+#include <QCoreApplication>
+#include <string>
+
+namespace evenfall::desktop {
+namespace {
+
+/// For lupdate: texts of the core that are fixed. Each is spelled as the core has it.
+[[maybe_unused]] constexpr const char* known[] = {
+    QT_TRANSLATE_NOOP("Core", "No reference ET for too many days: need and budget are not known."),
+    QT_TRANSLATE_NOOP("Core", "Days without reference ET were filled with the mean of the month's other days."),
+    QT_TRANSLATE_NOOP("Core", "On some days an input of the reference ET was replaced or refused."),
+    QT_TRANSLATE_NOOP("Core", "Rain was not recorded for too many days: need is not known under this rain rule."),
+    QT_TRANSLATE_NOOP("Core", "Days without a rain record were filled with the mean of the month's other days."),
+    QT_TRANSLATE_NOOP("Core", "The weather record covers a part of the month; only those days are counted."),
+    QT_TRANSLATE_NOOP("Core", "The meter readings cover a part of the month; only those days are counted."),
+    QT_TRANSLATE_NOOP("Core", "The meter record has a gap; need and budget are scaled to the time that was metered."),
+    QT_TRANSLATE_NOOP("Core", "No meter: use is not known."),
+    QT_TRANSLATE_NOOP("Core", "No meter readings: use is not known."),
+    QT_TRANSLATE_NOOP("Core", "A part of the volume comes from estimated readings or lies between readings outside the month."),
+    QT_TRANSLATE_NOOP("Core", "The meter ran backward over the month: there is no account."),
+    QT_TRANSLATE_NOOP("Core", "The submeters add up to more than the meter above them."),
+    QT_TRANSLATE_NOOP("Core", "The meter serves several areas; its volume was split by area times coefficient."),
+    QT_TRANSLATE_NOOP("Core", "The landscape coefficient was assumed."),
+    QT_TRANSLATE_NOOP("Core", "No catch test: a planning value of the head type stands for the uniformity."),
+    QT_TRANSLATE_NOOP("Core", "Neither a catch test nor a known head type is recorded."),
+    QT_TRANSLATE_NOOP("Core", "The catch test was made after the month."),
+    QT_TRANSLATE_NOOP("Core", "The off-target share is not known and was counted as 0."),
+    QT_TRANSLATE_NOOP("Core", "The readings are too far apart to show a leak; it was counted as 0."),
+    QT_TRANSLATE_NOOP("Core", "The leak found is larger than the volume and was cut to it."),
+    QT_TRANSLATE_NOOP("Core", "Some areas have no account."),
+    QT_TRANSLATE_NOOP("Core", "Some months have no account."),
+    QT_TRANSLATE_NOOP("Core", "used by the turf"),
+    QT_TRANSLATE_NOOP("Core", "uneven application, unavoidable"),
+    QT_TRANSLATE_NOOP("Core", "uneven application, avoidable"),
+    QT_TRANSLATE_NOOP("Core", "off target"),
+    QT_TRANSLATE_NOOP("Core", "leak"),
+    QT_TRANSLATE_NOOP("Core", "over-scheduled"),
+    QT_TRANSLATE_NOOP("Core", "short of the need"),
+    QT_TRANSLATE_NOOP("Core", "California model landscape ordinance, 2009 text"),
+    QT_TRANSLATE_NOOP("Core", "California model landscape ordinance, 2015 text, existing landscape"),
+    QT_TRANSLATE_NOOP("Core", "California model landscape ordinance, 2015 text, non-residential"),
+    QT_TRANSLATE_NOOP("Core", "California model landscape ordinance, 2015 text, residential"),
+    QT_TRANSLATE_NOOP("Core", "General budget at a target uniformity"),
+    QT_TRANSLATE_NOOP("Core", "Allowance of 80 % of reference ET, less effective rain"),
+    QT_TRANSLATE_NOOP("Core", "Tolland Reach Water District, large turf allotment (invented)"),
+    QT_TRANSLATE_NOOP("Core", "lateral"),
+    QT_TRANSLATE_NOOP("Core", "centre pivot"),
+    QT_TRANSLATE_NOOP("Core", "traveller"),
+    QT_TRANSLATE_NOOP("Core", "solid-set grid"),
+    QT_TRANSLATE_NOOP("Core", "irregular positions"),
+    QT_TRANSLATE_NOOP("Core", "length of machine each can stands for"),
+    QT_TRANSLATE_NOOP("Core", "distance from the pivot point"),
+    QT_TRANSLATE_NOOP("Core", "ring area"),
+    QT_TRANSLATE_NOOP("Core", "each strip across the lane the same area"),
+    QT_TRANSLATE_NOOP("Core", "each can the same area"),
+    QT_TRANSLATE_NOOP("Core", "each can the same area (positions not used)"),
+    QT_TRANSLATE_NOOP("Core", "Voronoi share of the tested ground"),
+    QT_TRANSLATE_NOOP("Core", "Christiansen coefficient"),
+    QT_TRANSLATE_NOOP("Core", "Heermann-Hein coefficient"),
+    QT_TRANSLATE_NOOP("Core", "BCa bootstrap"),
+    QT_TRANSLATE_NOOP("Core", "percentile bootstrap"),
+    QT_TRANSLATE_NOOP("Core", "BCa bootstrap, widened for few values"),
+    QT_TRANSLATE_NOOP("Core", "no spread in the resamples"),
+};
+
+}  // namespace
+
+QString core_words(std::string_view english) {
+    return QCoreApplication::translate("Core", std::string(english).c_str());
+}
+
+}  // namespace evenfall::desktop

@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The plan page: what moves, what is predicted, what comes back.
+#include "app/desktop/plan/plan_page.h"
+#include "app/desktop/plan/plan_scene.h"
+#include "core/plan/overlap.h"
+#include "tests/app/desktop_support.h"
+
+#include <QApplication>
+#include <QDoubleSpinBox>
+#include <QUndoStack>
+
+using namespace evenfall;
+using namespace evenfall::desktop;
+using namespace evenfall::desktop::tests;
+
+namespace {
+
+struct Drawing {
+    Drawing() {
+        page.resize(1094, 740);
+        page.show();
+        REQUIRE(QTest::qWaitForWindowExposed(&page));
+        QApplication::setActiveWindow(&page);
+    }
+    const plan::Head& head(std::size_t i) { return page.document().plan().heads[i]; }
+    Session session;
+    PlanPage page{session};
+};
+
+}  // namespace
+
+TEST_CASE("arrows move the chosen head, one step each, and undo brings it back", "[desktop][constructed]") {
+    Drawing d;
+    auto* view = d.page.findChild<PlanView*>();
+    REQUIRE(view);
+    d.page.scene().choose(2);
+    view->setFocus();
+    const plan::Head before = d.head(2);
+    QTest::keyClick(view, Qt::Key_Right);
+    QTest::keyClick(view, Qt::Key_Up, Qt::ShiftModifier);
+    CHECK(d.head(2).x == before.x + 1.0);
+    CHECK(d.head(2).y == Approx(before.y + 0.1));
+    d.page.undo_stack()->undo();
+    d.page.undo_stack()->undo();
+    CHECK(d.head(2) == before);
+    d.page.undo_stack()->redo();
+    CHECK(d.head(2).x == before.x + 1.0);
+}
+
+TEST_CASE("a prediction that follows one head is that of the whole plan", "[desktop][constructed]") {
+    Drawing d;
+    plan::Head moved = d.head(5);
+    moved.x += 4.0;
+    moved.radius = 27.0;
+    d.page.document().set_head(5, moved, QStringLiteral("head"));
+    REQUIRE(d.page.document().overlap());
+    const plan::Prediction followed = d.page.document().overlap()->prediction;
+    PlanDocument whole;
+    whole.replace(d.page.document().plan());
+    REQUIRE(whole.overlap());
+    const plan::Prediction& anew = whole.overlap()->prediction;
+    REQUIRE(followed.du_lq);
+    REQUIRE(anew.du_lq);
+    // The field is summed in another order, hence no equal bytes.
+    CHECK(followed.du_lq->value() == Approx(anew.du_lq->value()).epsilon(1e-9));
+    CHECK(followed.mean_rate.si() == Approx(anew.mean_rate.si()).epsilon(1e-9));
+}
+
+TEST_CASE("what cannot be predicted is said and the drawing stays", "[desktop][constructed]") {
+    Drawing d;
+    plan::Head bad = d.head(0);
+    bad.radius = -1.0;
+    d.page.document().set_head(0, bad, QStringLiteral("head"));
+    CHECK(!d.page.document().problem().isEmpty());
+    CHECK(d.page.document().plan().heads.size() == 12);
+    d.page.undo_stack()->undo();
+    CHECK(d.page.document().problem().isEmpty());
+}

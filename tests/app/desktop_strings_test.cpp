@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The second language is complete: every string of the windows has its counterpart.
+#include "app/desktop/core_words.h"
+#include "app/desktop/finding_words.h"
+#include "app/desktop/main_window.h"
+#include "core/budget/program.h"
+#include "core/budget/season_flag.h"
+#include "core/budget/waste_account.h"
+#include "tests/app/desktop_support.h"
+
+#include <QProcess>
+#include <QRegularExpression>
+#include <QTranslator>
+#include <QXmlStreamReader>
+
+using namespace evenfall;
+using namespace evenfall::desktop;
+using namespace evenfall::desktop::tests;
+
+namespace {
+
+struct Message {
+    QString context;
+    QString source;
+    QStringList translations;  ///< several for a count
+    QString type;
+};
+
+std::vector<Message> messages_of(const QString& path) {
+    QFile file(path);
+    REQUIRE(file.open(QIODevice::ReadOnly));
+    QXmlStreamReader xml(&file);
+    std::vector<Message> all;
+    QString context;
+    while (!xml.atEnd()) {
+        if (xml.readNext() != QXmlStreamReader::StartElement) continue;
+        const auto name = xml.name();
+        if (name == QStringLiteral("name")) {
+            context = xml.readElementText();
+        } else if (name == QStringLiteral("message")) {
+            all.push_back({context, {}, {}, {}});
+        } else if (name == QStringLiteral("source")) {
+            all.back().source = xml.readElementText();
+        } else if (name == QStringLiteral("translation")) {
+            all.back().type = xml.attributes().value(QStringLiteral("type")).toString();
+            const bool counted = all.back().source.contains(QStringLiteral("%n"));
+            if (!counted) all.back().translations << xml.readElementText(QXmlStreamReader::IncludeChildElements);
+        } else if (name == QStringLiteral("numerusform")) {
+            all.back().translations << xml.readElementText();
+        }
+    }
+    CHECK(!xml.hasError());
+    return all;
+}
+
+QStringList places_in(const QString& text) {
+    static const QRegularExpression place(QStringLiteral("%(?:[0-9]+|n)"));
+    QStringList found;
+    auto it = place.globalMatch(text);
+    while (it.hasNext()) found << it.next().captured();
+    found.sort();
+    return found;
+}
+
+}  // namespace
+
+TEST_CASE("no string of the windows lacks its Spanish", "[desktop]") {
+    const QString source = QStringLiteral(EVENFALL_SOURCE_DIR);
+    const QTemporaryDir folder;
+    const QString copy = folder.filePath(QStringLiteral("evenfall_es.ts"));
+    REQUIRE(QFile::copy(source + QStringLiteral("/app/desktop/translations/evenfall_es.ts"), copy));
+    QProcess lupdate;
+    lupdate.start(QStringLiteral(EVENFALL_LUPDATE), {QStringLiteral("-silent"), QStringLiteral("-no-obsolete"), QStringLiteral("-I"), source,
+                                                     source + QStringLiteral("/app/desktop"), QStringLiteral("-ts"), copy});
+    REQUIRE(lupdate.waitForFinished(60000));
+    INFO(lupdate.readAllStandardError().toStdString());
+    REQUIRE(lupdate.exitCode() == 0);
+    const auto messages = messages_of(copy);
+    REQUIRE(messages.size() > 300);
+    for (const Message& m : messages) {
+        CAPTURE(m.context.toStdString(), m.source.toStdString());
+        CHECK(m.type.toStdString() == "");  // neither unfinished nor gone
+        REQUIRE(!m.translations.isEmpty());
+        for (const QString& t : m.translations) {
+            CHECK(!t.trimmed().isEmpty());
+            CHECK(places_in(t) == places_in(m.source));
+        }
+    }
+}
+
+TEST_CASE("the strings that are loaded are those of the file", "[desktop]") {
+    QTranslator translator;
+    REQUIRE(translator.load(QStringLiteral("evenfall_es"), QStringLiteral(":/i18n")));
+    CHECK(translator.translate("evenfall::desktop::SitesPage", "Sites") == QStringLiteral("Sitios"));
+}
+
+TEST_CASE("fixed sentences of the core are shown in Spanish too, and English stays as it is", "[desktop]") {
+    install_language(QStringLiteral("es"));
+    std::vector<std::string> english;
+    for (int f = 0; f <= static_cast<int>(budget::SeasonFlag::months_missing); ++f) {
+        english.emplace_back(budget::sentence_of(static_cast<budget::SeasonFlag>(f)));
+    }
+    for (const auto& line : budget::waste_lines()) english.emplace_back(line.words);
+    for (const auto& name : budget::built_in_program_names()) english.push_back(budget::built_in_program(name).title);
+    for (const std::string& text : english) {
+        CAPTURE(text);
+        CHECK(core_words(text) != q(text));
+    }
+    meter::MeterFinding finding{meter::FindingKind::never_zero, "M-1", calendar::make_date(2025, 6, 10),
+                                calendar::make_date(2025, 8, 20), 1000.0 * units::us_gallon, "a leak, in English",
+                                meter::Confidence::high, {}, {}};
+    CHECK(sentence_words(finding, UnitsShown::us) ==
+          QString::fromUtf8("caudal a todas horas, día tras día: una fuga, del 2025-06-10 al 2025-08-20, unos 1,000\u00a0gal"));
+    install_language(QStringLiteral("en"));
+    CHECK(core_words(english.front()) == q(english.front()));
+    CHECK(sentence_words(finding, UnitsShown::us) == QStringLiteral("a leak, in English"));
+}
