@@ -143,3 +143,25 @@ TEST_CASE("map files with mistakes", "[exchange][constructed]") {
     CHECK_THAT(map_refusal(R"({"evenfall_map": 1, )"), Contains("map.json"));
     CHECK_THAT(map_refusal("[1]"), Contains("an object"));
 }
+
+TEST_CASE("each file of one call may have a map of its own, and they go in together", "[exchange]") {
+    Desk desk;
+    ImportOptions o;
+    o.at = "2024-08-01T12:00:00Z";
+    o.maps = {desk.scratch.write("a.json", R"({"evenfall_map":1,"kind":"readings","constants":{"meter":"A"},
+                                              "columns":{"When":"time","Count":"register"},"date_order":"day_month_year"})"),
+              desk.scratch.write("b.json", R"({"evenfall_map":1,"kind":"readings","decimal_mark":","})")};
+    const auto import = [&](const std::string& second) {
+        const std::vector<Path> files{desk.scratch.write("a.csv", "When,Count\n01/06/2024,5\n"),
+                                      desk.scratch.write("b.csv", "meter;time;register\nB;2024-06-01;" + second + "\n")};
+        return import_files(desk.book, files, o);
+    };
+    CHECK_FALSE(import("seven")[0].stored);
+    CHECK(desk.readings("A").empty());
+    const auto results = import("7,5");
+    CHECK(results[0].stored);
+    CHECK(results[1].stored);
+    REQUIRE(desk.readings("A").size() == 1);
+    REQUIRE(desk.readings("B").size() == 1);
+    CHECK(desk.readings("B").front().value == 7.5);
+}
