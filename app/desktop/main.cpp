@@ -49,6 +49,7 @@ int main(int argc, char** argv) {
     arguments.process(application);
 
     using namespace evenfall::desktop;
+    const QTemporaryDir demo;  // goes after the session that may have a book in it
     Session session;
     install_language(arguments.isSet(language) ? arguments.value(language) : session.language());
     apply_theme(application, arguments.isSet(dark) ? Theme::dark : session.theme());
@@ -56,7 +57,6 @@ int main(int argc, char** argv) {
     const QStringList wanted = arguments.value(size).split(QLatin1Char('x'));
     if (wanted.size() == 2) window.resize(wanted[0].toInt(), wanted[1].toInt());
     window.show_page(QStringLiteral("start"));
-    const QTemporaryDir demo;
     QString book = arguments.positionalArguments().value(0);
     if (arguments.isSet(pictures) && book.isEmpty()) {
         book = demo.filePath(QStringLiteral("demo.evenfall"));
