@@ -22,6 +22,9 @@ double season(int day_of_year, double peak_day) {
     return std::cos(2.0 * std::numbers::pi * (day_of_year - peak_day) / 365.25);
 }
 
+/// About what a day without cloud brings at 38.5 degrees north, 0.75 of what arrives above the air.
+double clear_langley(double light) { return 504.0 + 246.0 * light; }
+
 StationDay weather_on(int day_of_year, double warmth_f, Random& random, double& swing) {
     // A slow swing keeps warm and cool spells together; each day moves it a little.
     swing = 0.8 * swing + 0.6 * random.bell();
@@ -35,7 +38,7 @@ StationDay weather_on(int day_of_year, double warmth_f, Random& random, double& 
     d.tmax_f = 74.5 + 19.5 * warm + 4.2 * swing + warmth_f - (wet ? 5.0 : 0.0);
     d.tmin_f = d.tmax_f - (26.0 + 6.5 * warm) * (wet ? 0.6 : 1.0) - random.between(0.0, 4.0);
     d.tdew_f = std::min(d.tmin_f - 0.5 + (wet ? 1.5 : 0.0), 46.5 + 6.0 * warm + 2.5 * random.bell());
-    d.solar_langley = (446.0 + 262.0 * light) * cloud;
+    d.solar_langley = clear_langley(light) * cloud;
     d.wind_mph = std::max(0.8, 4.6 + 1.3 * warm + 1.2 * random.bell());
     return d;
 }

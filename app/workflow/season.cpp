@@ -11,6 +11,7 @@
 #include "core/store/site_store.h"
 #include "core/store/station_store.h"
 #include "core/store/weather_store.h"
+#include "core/weather/weather_checks.h"
 
 #include <fstream>
 #include <iterator>
@@ -91,6 +92,17 @@ std::vector<meter::MeterFinding> screened(const budget::SeasonInputs& inputs,
     return all;
 }
 
+/// What the weather record itself shows, beside what was computed from it.
+void add_weather_findings(const budget::SeasonInputs& inputs, budget::SeasonResult& result) {
+    for (const auto& f : weather::check_weather(inputs.weather, inputs.station)) {
+        const std::string dates = calendar::format_date(f.from) +
+                                  (f.to != f.from ? " to " + calendar::format_date(f.to) : std::string());
+        const char* refused = f.severity == weather::Severity::impossible ? " Not used." : "";
+        result.findings.push_back(
+            {"weather", dates + ": " + f.sentence + refused + " Limit: " + std::string(f.source) + "."});
+    }
+}
+
 }  // namespace
 
 budget::Program program_named(const std::string& name_or_file) {
@@ -168,6 +180,7 @@ SeasonAnswer answer_season(const store::Book& book, const SeasonQuestion& questi
     budget::SeasonResult result = budget::season(inputs);
     result.cost = season_cost_of(book, result);
     result.intervals = budget::season_intervals(inputs, result, interval_choice());
+    add_weather_findings(inputs, result);
     auto findings = screened(inputs, result);
     return {std::move(inputs), std::move(result), std::move(findings)};
 }

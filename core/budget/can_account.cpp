@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/budget/can_account.h"
 
+#include "core/budget/soil.h"
 #include "core/input_error.h"
 
 #include <algorithm>
@@ -107,6 +108,18 @@ std::vector<Depth> irrigation_of(const CanCase& area) {
     return irrigation;
 }
 
+/// Mean over the cans of what a day's water leaves on the ground in one run.
+Depth left_on_ground(const TestedCans& test, Depth day, units::Rate intake, Depth accumulation) {
+    const Depth limit = most_infiltrated(day, *test.net_rate, intake, accumulation, 1);
+    Depth sum;
+    double weights = 0.0;
+    for (std::size_t i = 0; i < test.shares.size(); ++i) {
+        sum += std::max(Depth{}, day * test.shares[i] - limit) * test.weights[i];
+        weights += test.weights[i];
+    }
+    return sum / weights;
+}
+
 }  // namespace
 
 Volume CanAccount::use() const {
@@ -154,6 +167,25 @@ std::vector<CanAccount> can_accounts(const CanCase& area, std::span<const Tested
         done = period.first + period.days;
     }
     return accounts;
+}
+
+std::optional<Volume> runoff_in_one_run(const CanCase& area, std::span<const TestedCans> tests,
+                                        units::Rate intake, Depth accumulation) {
+    const auto irrigation = irrigation_of(area);
+    Depth sum;
+    int with_rate = 0;
+    for (const TestedCans& test : tests) {
+        if (!test.net_rate) continue;
+        ++with_rate;
+        for (const CanPeriod& period : area.periods) {
+            for (std::size_t i = period.first; i < period.first + period.days; ++i) {
+                if (!(irrigation[i] > Depth{})) continue;
+                sum += left_on_ground(test, irrigation[i], intake, accumulation);
+            }
+        }
+    }
+    if (with_rate == 0) return std::nullopt;
+    return sum * area.size / static_cast<double>(with_rate);
 }
 
 }  // namespace evenfall::budget

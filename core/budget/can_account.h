@@ -32,7 +32,8 @@
 /// and not in another; over a season the parts of unevenness are not.
 ///
 /// Cans drawn together: share_t = 1 + (share - 1) (1 - DU_target) / (1 - DU), which has exactly the
-/// target DU_LQ. Runoff is not part of it: a meter does not tell how fast the water fell.
+/// target DU_LQ. Runoff is not part of it: a meter does not tell in how many runs the water fell.
+/// What could have run off at most is a figure of its own, runoff_in_one_run().
 /// Days without a metered volume are run with the turf kept watered and are not counted.
 /// Source: FAO-56 chapter 8; the split is derived here. Tests: tests/budget/can_account_test.cpp
 namespace evenfall::budget {
@@ -84,5 +85,14 @@ struct CanCase {
 /// @param tests  shares and weights of the cans; several tests weigh the same
 /// @throws InputError as RootZoneBalance does, or without cans
 std::vector<CanAccount> can_accounts(const CanCase& area, std::span<const TestedCans> tests);
+
+/// Water of the periods that would have run off had each day's water fallen in a single run at the
+/// tested rate: the sum over days and cans of max(0, irrigation of the can - most_infiltrated()).
+/// An upper bound, since cycles with time to soak keep it in place.
+/// @param intake, accumulation  of the ground, see soil.h
+/// @return nothing when no test tells its rate; tests with a rate weigh the same
+/// @throws InputError as can_accounts
+std::optional<units::Volume> runoff_in_one_run(const CanCase& area, std::span<const TestedCans> tests,
+                                               units::Rate intake, units::Depth accumulation);
 
 }  // namespace evenfall::budget

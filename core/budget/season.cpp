@@ -278,7 +278,7 @@ SeasonResult season(const SeasonInputs& in) {
         if (const auto place = metered.index_of(area.meter)) area.place = metered.name(*place);
     }
     add_area_months(in, weather, metered, out);
-    if (in.account_by_cans) add_can_accounts(area_cases(in, weather, metered, out), out);
+    if (in.account_by_cans) add_can_accounts(in, area_cases(in, weather, metered, out), out);
     add_groups(in, metered, out);
     for (AreaSeason& area : out.areas) area.total = total_of_all(area.months);
     out.total = total_of_all(out.months);

@@ -16,6 +16,7 @@
 #include "core/site/site.h"
 #include "core/weather/effective_rain.h"
 #include "core/weather/landscape_coefficient.h"
+#include "core/weather/leaching.h"
 #include "core/weather/planting.h"
 #include "core/weather/reference_et.h"
 #include "core/weather/weather_day.h"
@@ -28,6 +29,7 @@
 /// metered, and where the difference went; by area, for the site, month by month and in total.
 ///
 ///     need   = max(0, ETo x K - effective rain) x area      by the month
+///              / (1 - LR) where salt in the water asks for leaching; see weather/leaching.h
 ///     budget = by the program                                see program.h
 ///     over budget = max(0, use - budget)                     by the month, never netted
 ///     account by the multiplier method                       see waste_account.h
@@ -68,6 +70,7 @@ struct AreaSetting {
     std::optional<units::Share> off_target;  ///< share of the water that falls outside the area
     std::string off_target_source;           ///< "gross against net rate, test T-4", "plan P-2"
     bool special = false;                    ///< a special landscape area of an ordinance
+    std::optional<weather::SaltCase> salt{}; ///< of its water, where that asks for leaching
 };
 
 struct SeasonInputs {
@@ -122,6 +125,7 @@ struct AreaMonth : SeasonMonth {
     std::optional<WasteInputs> inputs;            ///< from which the account was made
     std::optional<DayRun> counted;                ///< the days counted
     double metered_share = 1.0;                   ///< of the time of the days counted
+    double leaching = 0.0;                        ///< LR that the need contains
 };
 
 struct AreaSeason {
@@ -134,6 +138,8 @@ struct AreaSeason {
     std::vector<UniformityChoice> uniformity;     ///< by date, each one that a month used
     std::vector<AreaMonth> months;
     SeasonFigures total;
+    /// The most that could have run off in single runs; see can_account.h. Absent without a timed test.
+    std::optional<units::Volume> runoff_in_one_run{};
 };
 
 /// The areas that one meter feeds, together.
@@ -162,7 +168,7 @@ struct Note {
 
 /// Something a person should look at, about an area, a meter or the weather station.
 struct SeasonFinding {
-    std::string record;      ///< "area A-1", "meter M-2", "weather"
+    std::string record;      ///< "area A-1", "meter M-2"; callers add "weather"
     std::string sentence;
 };
 

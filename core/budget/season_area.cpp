@@ -52,7 +52,11 @@ void add_need(const SeasonInputs& in, const DailyWeather& weather, const AreaMon
     }
     if (!out.effective_rain) return;
 
-    out.need_depth = need_depth(*out.landscape_et, *out.effective_rain);
+    if (terms.setting.salt) {
+        out.leaching = weather::leaching_requirement(*terms.setting.salt).value();
+        add_flag(out.flags, SeasonFlag::leaching_included);
+    }
+    out.need_depth = need_with_leaching(*out.landscape_et, *out.effective_rain, out.leaching);
     const units::Area size = terms.area.size.quantity();
     out.need = *out.need_depth * size * metered_share;
     const BudgetTerms budget_terms{*out.reference_et,  *out.need_depth, out.rain,
@@ -112,6 +116,11 @@ std::optional<Depth> effective_rain_of(const weather::RainRule& rule, std::optio
                                             rule.storage.value()) / whole;
     }
     throw InputError(rule.name(), "a monthly rain rule: none, share or nrcs");
+}
+
+Depth need_with_leaching(Depth landscape_et, Depth effective_rain, double leaching) {
+    return weather::with_leaching(need_depth(landscape_et, effective_rain),
+                                  weather::LeachingRequirement::of(leaching));
 }
 
 AreaMonth area_month(const SeasonInputs& in, const DailyWeather& weather,

@@ -30,6 +30,10 @@ std::optional<units::Depth> effective_rain_of(const weather::RainRule& rule,
                                               units::Depth landscape_et, int days,
                                               calendar::Month month);
 
+/// Depth to apply for the need of the turf: more where salt has to be leached.
+/// @param leaching  LR, below 1; 0 for none
+units::Depth need_with_leaching(units::Depth landscape_et, units::Depth effective_rain, double leaching);
+
 AreaMonth area_month(const SeasonInputs& inputs, const DailyWeather& weather,
                      const MeteredSite& metered, const AreaMonthTerms& terms,
                      calendar::Month month);

@@ -48,6 +48,12 @@ void add_period(const DailyWeather& weather, const AreaMonth& month, std::size_t
     out.months.push_back(k);
 }
 
+void add_runoff(const AreaCase& one, const site::Area& record, AreaSeason& area) {
+    const auto most = runoff_in_one_run(one.days, area.uniformity[one.uniformity].tested,
+                                        intake_rate(record).rate, surface_accumulation(record).depth);
+    if (most) area.runoff_in_one_run = area.runoff_in_one_run.value_or(units::Volume{}) + *most;
+}
+
 }  // namespace
 
 std::vector<AreaCase> area_cases(const SeasonInputs& in, const DailyWeather& weather,
@@ -70,13 +76,15 @@ std::vector<AreaCase> area_cases(const SeasonInputs& in, const DailyWeather& wea
     return cases;
 }
 
-void add_can_accounts(const std::vector<AreaCase>& cases, SeasonResult& result) {
+void add_can_accounts(const SeasonInputs& record, const std::vector<AreaCase>& cases,
+                      SeasonResult& result) {
     for (const AreaCase& one : cases) {
         AreaSeason& area = result.areas[one.area];
         const auto accounts = can_accounts(one.days, area.uniformity[one.uniformity].tested);
         for (std::size_t j = 0; j < accounts.size(); ++j) {
             area.months[one.months[j]].by_cans = accounts[j];
         }
+        add_runoff(one, record.areas[one.area], area);
     }
 }
 

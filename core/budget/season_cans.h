@@ -24,6 +24,7 @@ std::vector<AreaCase> area_cases(const SeasonInputs& inputs, const DailyWeather&
                                  const MeteredSite& metered, const SeasonResult& result);
 
 /// Adds the account by cans to the months of each area, before they are summed.
-void add_can_accounts(const std::vector<AreaCase>& cases, SeasonResult& result);
+void add_can_accounts(const SeasonInputs& record, const std::vector<AreaCase>& cases,
+                      SeasonResult& result);
 
 }  // namespace evenfall::budget

@@ -55,6 +55,9 @@ constexpr std::array words{
           "The readings are too far apart to show a leak; it was counted as 0."},
     Words{SeasonFlag::leak_above_use, "leak_above_use",
           "The leak found is larger than the volume and was cut to it."},
+    Words{SeasonFlag::leaching_included, "leaching_included",
+          "The need contains the leaching requirement of salty water; rain that leaches is not "
+          "counted against it, and by cans that water shows as drained."},
     Words{SeasonFlag::areas_missing, "areas_missing", "Some areas have no account."},
     Words{SeasonFlag::months_missing, "months_missing", "Some months have no account."},
 };

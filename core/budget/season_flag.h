@@ -30,6 +30,7 @@ enum class SeasonFlag {
     off_target_assumed,  ///< not known: counted as 0
     leak_not_screened,   ///< the readings cannot show a leak: counted as 0
     leak_above_use,      ///< the leak was cut to the volume
+    leaching_included,   ///< the need contains water that carries salt below the roots
     areas_missing,       ///< some areas have no account
     months_missing       ///< some months have no account
 };

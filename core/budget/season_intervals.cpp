@@ -2,6 +2,7 @@
 #include "core/budget/season_intervals.h"
 
 #include "core/budget/budget.h"
+#include "core/budget/season_area.h"
 #include "core/budget/season_cans.h"
 #include "core/budget/season_draws.h"
 #include "core/budget/weather_sums.h"
@@ -62,8 +63,9 @@ std::array<VolumeInterval, n> intervals_of(const Samples<n>& samples, double con
 std::array<double, figures> drawn_month(const AreaMonth& month, units::Area size,
                                         const AreaDraw& draw) {
     WasteInputs in = *month.inputs;
-    const auto need = need_depth(*month.landscape_et * draw.et,
-                                 std::min(*month.effective_rain, *month.landscape_et * draw.et));
+    const auto need = need_with_leaching(
+        *month.landscape_et * draw.et,
+        std::min(*month.effective_rain, *month.landscape_et * draw.et), month.leaching);
     in.need = need * size * (draw.size * month.metered_share);
     const double estimated = 1.0 + month.estimated_share * (draw.estimated - 1.0);
     in.use *= draw.meter * estimated;

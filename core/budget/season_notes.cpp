@@ -54,6 +54,20 @@ void note_areas(const SeasonResult& result, std::vector<Note>& notes) {
     }
 }
 
+void note_salt(const SeasonInputs& in, std::vector<Note>& notes) {
+    for (const AreaSetting& setting : in.settings) {
+        if (!setting.salt) continue;
+        const double lr = weather::leaching_requirement(*setting.salt).value();
+        notes.push_back({"leaching",
+                         "area " + setting.area + ": need / (1 - LR), LR " + units::format_fixed(lr, 3) +
+                             " from water of " + units::format_shortest(setting.salt->water_ec) +
+                             " dS/m and soil kept at " +
+                             units::format_shortest(setting.salt->soil_ec_limit) +
+                             " dS/m; reclaimed water falls under local health rules",
+                         "Rhoades (1974) as Ayers & Westcot (1985) FAO-29 Eq. 9", false});
+    }
+}
+
 void note_cans(const SeasonInputs& in, const SeasonResult& result, std::vector<Note>& notes) {
     notes.push_back({"account by cans",
                      "daily root-zone balance at every can, water first, p adjusted to ET, starting "
@@ -76,6 +90,21 @@ void note_cans(const SeasonInputs& in, const SeasonResult& result, std::vector<N
     for (const auto& [method, source, assumed] : soils) {
         notes.push_back({"soil", method, source, assumed});
     }
+}
+
+/// Areas whose water falls faster than the ground takes it in.
+void find_runoff(const site::Area& record, const AreaSeason& area, std::vector<SeasonFinding>& findings) {
+    if (!area.runoff_in_one_run || !(*area.runoff_in_one_run > units::Volume{})) return;
+    const auto intake = intake_rate(record);
+    findings.push_back(
+        {"area " + area.area,
+         "Had each day's water fallen in a single run, up to " +
+             units::format_grouped(area.runoff_in_one_run->in(units::us_gallon), 0) +
+             " gal would have run off: the ground takes in about " +
+             units::format_fixed(intake.rate.in(units::inch_per_hour), 2) + " in/h" +
+             (intake.assumed ? " (assumed)" : "") +
+             ". Cycles with time to soak, as in the base schedule, keep it in place; the account by "
+             "cans counts none of it."});
 }
 
 std::string range_text(calendar::Month first, calendar::Month last) {
@@ -116,6 +145,7 @@ std::vector<Note> season_notes(const SeasonInputs& in, const DailyWeather& weath
                          std::string(reference::text_of(in.program.mark)) + "]",
                      false});
     note_areas(result, notes);
+    note_salt(in, notes);
     notes.push_back(
         {"waste account",
          "multiplier method; attainable multiplier " +
@@ -148,9 +178,10 @@ std::vector<SeasonFinding> season_findings(const SeasonInputs& in, const Metered
         SeasonFlag::no_readings,        SeasonFlag::meter_part_month,   SeasonFlag::meter_gap,
         SeasonFlag::weather_part_month, SeasonFlag::use_negative,       SeasonFlag::submeters_above,
         SeasonFlag::leak_above_use,     SeasonFlag::head_type_unknown,  SeasonFlag::no_catch_test,
-        SeasonFlag::off_target_assumed, SeasonFlag::coefficient_assumed};
-    for (const AreaSeason& area : result.areas) {
-        for (const SeasonFlag flag : told) find_runs(area, flag, findings);
+        SeasonFlag::off_target_assumed, SeasonFlag::coefficient_assumed, SeasonFlag::leaching_included};
+    for (std::size_t i = 0; i < result.areas.size(); ++i) {
+        for (const SeasonFlag flag : told) find_runs(result.areas[i], flag, findings);
+        find_runoff(in.areas[i], result.areas[i], findings);
     }
     for (std::size_t i = 0; i < metered.size(); ++i) {
         const std::string record = "meter " + metered.name(i);

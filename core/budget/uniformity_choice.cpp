@@ -68,6 +68,7 @@ void add_test(const audit::CatchTest& test, audit::QuarterRule rule, UniformityC
     choice.tests.push_back(test.code);
     choice.cans += result.cans;
     choice.tested.push_back(tested_cans(test, result.du_lq));
+    choice.tested.back().net_rate = result.net_rate;
     choice.source = forms.linear_source;
 }
 

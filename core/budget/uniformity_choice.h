@@ -20,6 +20,7 @@ struct TestedCans {
     std::vector<double> shares;
     std::vector<double> weights;
     units::LowQuarterDu du_lq = units::LowQuarterDu::of(1.0);
+    std::optional<units::Rate> net_rate{};  ///< absent without a run time and for moving machines
 };
 
 /// How evenly an area is taken to be watered, and why.

@@ -120,8 +120,9 @@ std::vector<KindSpec> make_kinds() {
          {{"site", "days", "starts", "ends"}}},
         {Kind::area_settings, "area_settings",
          {{"area", "area", ""}, {"off_target", "off_target", ""},
-          {"off_target_source", "off_target_source", ""}, {"special", "special", ""}},
-         {{"area", "off_target"}, {"area", "special"}}},
+          {"off_target_source", "off_target_source", ""}, {"special", "special", ""},
+          {"water_ec_ds_m", "water_ec", ""}, {"soil_ec_limit_ds_m", "soil_ec_limit", ""}},
+         {{"area", "off_target"}, {"area", "special"}, {"area", "water_ec"}}},
     };
 }
 

@@ -177,7 +177,28 @@ std::string line_of(const budget::AreaSetting& s) {
     std::optional<double> share;
     if (s.off_target) share = s.off_target->value();
     return "off target " + shown(share) + " (" + s.off_target_source + ")" +
-           (s.special ? ", special" : "");
+           (s.special ? ", special" : "") +
+           (s.salt ? ", water " + shown(s.salt->water_ec) + " dS/m, soil kept at " +
+                         shown(s.salt->soil_ec_limit) + " dS/m"
+                   : std::string());
+}
+
+void read_salt(RowReader& row, budget::AreaSetting& setting) {
+    const auto water = row.number_within("water_ec", 0, 60, "dS/m of the irrigation water, 0 to 60");
+    const auto limit = row.number_within("soil_ec_limit", 0.1, 60, "dS/m the soil is kept at, 0.1 to 60");
+    if (water.has_value() != limit.has_value()) {
+        row.refuse(water ? "soil_ec_limit" : "water_ec", "",
+                   "both the salt of the water and the salt the soil is kept at, or neither");
+    }
+    if (!water || !limit) return;
+    const weather::SaltCase salt{*water, *limit};
+    try {
+        static_cast<void>(weather::leaching_requirement(salt));
+    } catch (const InputError& error) {
+        row.refuse("water_ec", shown(salt.water_ec), error.issues().front().expected);
+        return;
+    }
+    setting.salt = salt;
 }
 
 }  // namespace
@@ -309,6 +330,7 @@ void import_area_settings(ImportRun& run) {
             row.refuse("special", special, "yes, no or nothing");
         }
         setting.special = special == "yes";
+        read_salt(row, setting);
         if (!row.ok()) return;
         const auto area = store::find_area(run.book, setting.area);
         if (!area) {

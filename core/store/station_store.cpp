@@ -79,7 +79,7 @@ void set_watering_rule(Book& book, const schedule::WateringRule& rule) {
 
 std::vector<budget::AreaSetting> area_settings(const Book& book, const std::string& site) {
     return in_book(book, [&](SQLite::Database& db) {
-        SQLite::Statement rows(db, "SELECT a.code, off_target, off_target_source, special"
+        SQLite::Statement rows(db, "SELECT a.code, off_target, off_target_source, special, water_ec, soil_ec_limit"
                                    " FROM area_setting x JOIN area a ON a.id = x.area"
                                    " JOIN site s ON s.id = a.site WHERE s.code = ? ORDER BY a.code");
         rows.bind(1, site);
@@ -92,6 +92,9 @@ std::vector<budget::AreaSetting> area_settings(const Book& book, const std::stri
             }
             setting.off_target_source = text_in(rows.getColumn(2));
             setting.special = rows.getColumn(3).getInt() != 0;
+            if (const auto water = number_in(rows.getColumn(4))) {
+                setting.salt = weather::SaltCase{*water, rows.getColumn(5).getDouble()};
+            }
             all.push_back(std::move(setting));
         }
         return all;
@@ -100,17 +103,22 @@ std::vector<budget::AreaSetting> area_settings(const Book& book, const std::stri
 
 void set_area_setting(Book& book, const budget::AreaSetting& setting) {
     in_book(book, [&](SQLite::Database& db) {
-        SQLite::Statement set(db, "INSERT INTO area_setting (area, off_target, off_target_source, special)"
-                                  " VALUES (?,?,?,?) ON CONFLICT (area) DO UPDATE SET"
+        SQLite::Statement set(db, "INSERT INTO area_setting (area, off_target, off_target_source, special,"
+                                  " water_ec, soil_ec_limit) VALUES (?,?,?,?,?,?) ON CONFLICT (area) DO UPDATE SET"
                                   " off_target = excluded.off_target,"
                                   " off_target_source = excluded.off_target_source,"
-                                  " special = excluded.special");
+                                  " special = excluded.special, water_ec = excluded.water_ec,"
+                                  " soil_ec_limit = excluded.soil_ec_limit");
         set.bind(1, required_id(book, "area", setting.area));
         std::optional<double> share;
         if (setting.off_target) share = setting.off_target->value();
         bind_number(set, 2, share);
         bind_text(set, 3, setting.off_target_source);
         set.bind(4, setting.special ? 1 : 0);
+        if (setting.salt) {
+            set.bind(5, setting.salt->water_ec);
+            set.bind(6, setting.salt->soil_ec_limit);
+        }
         set.exec();
     });
 }

@@ -81,6 +81,19 @@ TEST_CASE("what the dry cans lack is their own line", "[budget][derived]") {
     CHECK_THAT(a.use().in(cubic_metre), WithinAbs(20.0, 1e-9));
 }
 
+// DERIVED by hand. 30 mm at a mean of 30 mm/h run for an hour; the ground takes 10 mm in that time and
+// 5 mm may stand. The dry can gets 15 mm, all of it soaks in; the wet one 45 mm, 30 too many.
+TEST_CASE("what a single run leaves on the ground", "[budget][derived]") {
+    const auto area = one_period({5.0 * millimetre}, {Depth{}}, 30.0);
+    std::vector tests{cans({0.5, 1.5}, 0.5)};
+    const auto rate = 10.0 * (millimetre / units::hour);
+    CHECK_FALSE(runoff_in_one_run(area, tests, rate, 5.0 * millimetre).has_value());
+    tests[0].net_rate = 30.0 * (millimetre / units::hour);
+    CHECK_THAT(runoff_in_one_run(area, tests, rate, 5.0 * millimetre).value().in(cubic_metre),
+               WithinAbs(15.0, 1e-9));
+    CHECK(runoff_in_one_run(area, tests, 3.0 * rate, 15.0 * millimetre).value() == units::Volume{});
+}
+
 TEST_CASE("an account by cans closes, and evenness never costs water",
           "[budget][property][constructed]") {
     test::Draws draws(41);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/budget/season.h"
+#include "core/budget/season_intervals.h"
 
 #include "core/input_error.h"
 #include "tests/budget/season_case.h"
@@ -61,6 +62,28 @@ TEST_CASE("a month of one area, worked by hand", "[budget][derived]") {
     CHECK_THAT(choice.linear.value().value(), WithinRel(1 / 0.7, 1e-12));
     CHECK_THAT(choice.upper_bound.value().value(), WithinRel(2.0, 1e-12));
     CHECK_FALSE(choice.assumed);
+}
+
+// DERIVED by hand from FAO-29 Eq. 9: LR = 1.2 / (5 x 4 - 1.2) = 0.0638298; need 4.8 in / (1 - LR).
+TEST_CASE("salty water adds its leaching requirement to the need", "[budget][derived]") {
+    auto inputs = one_area_june();
+    inputs.settings[0].salt = weather::SaltCase{1.2, 4.0};
+    const auto result = season(inputs);
+    const AreaMonth& m = result.areas[0].months[0];
+    const double need = 4.8 / (1.0 - 1.2 / 18.8);
+    CHECK_THAT(m.leaching, WithinRel(1.2 / 18.8, 1e-12));
+    CHECK_THAT(m.need_depth.value().in(inch), WithinAbs(need, 1e-12));
+    CHECK_THAT(gallons(m.budget), WithinAbs(need * acre_inch_gal / 0.85, 1e-6));
+    CHECK(has_flag(m.flags, SeasonFlag::leaching_included));
+    const auto salt_note = std::find_if(result.notes.begin(), result.notes.end(),
+                                        [](const Note& n) { return n.topic == "leaching"; });
+    REQUIRE(salt_note != result.notes.end());
+    CHECK_THAT(salt_note->method, Catch::Matchers::Contains("LR 0.064"));
+
+    // The intervals lie around the same need.
+    const auto intervals = season_intervals(inputs, result, {200, 0, 1, 0.90, 1});
+    CHECK(intervals.total->need.low.in(us_gallon) < need * acre_inch_gal);
+    CHECK(intervals.total->need.high.in(us_gallon) > need * acre_inch_gal);
 }
 
 // DERIVED by hand. New turf at 1.0 for the first 15 of 30 days, the record's 0.8 after: 0.9, 5.4 in.

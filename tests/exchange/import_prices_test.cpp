@@ -74,6 +74,7 @@ TEST_CASE("the example tables go into a book, and a second time change nothing",
     CHECK(store::watering_rule(desk.book, "S-1")->days_a_week() == 3);
     CHECK(store::watering_rule(desk.book, "S-1")->window() == std::chrono::hours{8});
     CHECK(store::area_settings(desk.book, "S-1").at(0).off_target->value() == 0.06);
+    CHECK(store::area_settings(desk.book, "S-1").at(0).salt.value().water_ec == 1.2);
 
     const auto second = import_files(desk.book, examples(), options());
     require_accepted(second);
@@ -125,4 +126,17 @@ TEST_CASE("a watering rule changes only where the user says so", "[exchange]") {
     CHECK_FALSE(desk.put(header + "S-1,monday,22:00,06:00\n").issues.empty());
     CHECK_FALSE(desk.put(header + "S-1,mon,25:00,06:00\n").issues.empty());
     CHECK_FALSE(desk.put(header + "S-1,mon,06:00,06:00\n").issues.empty());
+}
+
+TEST_CASE("salt of the water comes with the salt the soil is kept at", "[exchange]") {
+    Desk desk;
+    const std::string header = "area,water_ec_ds_m,soil_ec_limit_ds_m\n";
+    for (const char* wrong : {"A-1,1.2,\n", "A-1,,4\n", "A-1,-1,4\n", "A-1,61,4\n", "A-1,30,4\n", "A-1,x,4\n"}) {
+        CAPTURE(wrong);
+        CHECK_FALSE(desk.put(header + wrong).issues.empty());
+    }
+    CHECK(store::area_settings(desk.book, "S-1").empty());
+    CHECK(desk.put(header + "A-1,1.2,4\n").added == 1);
+    CHECK(desk.put(header + "A-1,1.2,4\n").unchanged == 1);
+    CHECK(desk.put(header + "A-1,1.3,4\n").conflicts == 1);
 }

@@ -127,5 +127,9 @@ TEST_CASE("stations, watering rules and settings of areas", "[store]") {
     CHECK(area_settings(book, "S1").at(0).special);
     set_area_setting(book, {"A1", units::Share::of(0.0), "plan P", false});
     CHECK(area_settings(book, "S1").at(0).off_target.value().value() == 0.0);
+    CHECK_FALSE(area_settings(book, "S1").at(0).salt);
+    set_area_setting(book, {"A1", std::nullopt, "", false, weather::SaltCase{1.2, 4.0}});
+    CHECK(area_settings(book, "S1").at(0).salt.value().water_ec == 1.2);
+    CHECK(area_settings(book, "S1").at(0).salt.value().soil_ec_limit == 4.0);
     CHECK(area_settings(book, "S1").size() == 1);
 }
