@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/workflow/filing.h"
 
+#include "app/workflow/filed_outline.h"
 #include "core/audit/resample.h"
 #include "core/audit/uniformity.h"
 #include "core/exchange/bag_digest.h"
@@ -12,6 +13,7 @@
 #include "core/store/catch_test_store.h"
 #include "core/store/filing_store.h"
 #include "core/store/meter_store.h"
+#include "core/store/outline_store.h"
 #include "core/store/site_store.h"
 #include "core/store/weather_store.h"
 #include "core/units/number.h"
@@ -52,8 +54,14 @@ std::string site_of_tests(const store::Book& book, const Filing& f) {
     return site;
 }
 
+review::FiledArea filed_area(const store::Book& book, const site::Area& area, const exchange::FilingWords& words) {
+    review::FiledArea filed{area, words.sector, {}};
+    if (const auto outline = store::find_outline(book, area.code)) filed.outline = ring_to_file(*outline);
+    return filed;
+}
+
 void take_record(const store::Book& book, Filing& f, const exchange::FilingWords& words) {
-    for (const site::Area& area : store::areas(book, f.site.code)) f.areas.push_back({area, words.sector, {}});
+    for (const site::Area& area : store::areas(book, f.site.code)) f.areas.push_back(filed_area(book, area, words));
     for (const meter::Meter& m : store::meters(book, f.site.code)) {
         review::FiledMeter filed{m, words.meter_type, {}};
         store::for_each_reading(book, m.code, [&](const meter::Reading& r) { filed.readings.push_back(r); });
@@ -91,7 +99,7 @@ void take_tested_areas(const store::Book& book, Filing& f, const exchange::Filin
         if (!tested) continue;
         area.meter.clear();
         area.share.reset();
-        f.areas.push_back({area, words.sector, {}});
+        f.areas.push_back(filed_area(book, area, words));
     }
 }
 
