@@ -12,7 +12,7 @@
 #include <vector>
 
 /// Reports from a book: what to load and which builder to call.
-/// Tests: tests/app/reports_test.cpp
+/// Tests: tests/app/demo_test.cpp, tests/plan/plan_command_test.cpp
 namespace evenfall::workflow {
 
 /// The season report of a site; what the meters' own records say stands among the findings.

@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-/// A season of one site, from the book to its answer. Tests: tests/app/season_test.cpp
+/// A season of one site, from the book to its answer. Tests: tests/app/schedule_test.cpp, tests/app/portfolio_test.cpp
 namespace evenfall::workflow {
 
 struct SeasonQuestion {

@@ -12,7 +12,7 @@
 #include <vector>
 
 /// What is seen on a walk over the ground, from the list in schemas/reference/findings.csv.
-/// Tests: tests/audit/finding_test.cpp
+/// Tests: tests/audit/field_checks_test.cpp
 namespace evenfall::audit {
 
 /// An entry of the list.

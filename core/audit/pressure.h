@@ -18,7 +18,7 @@
 /// A pressure-regulating head or a nozzle that opens with pressure does not follow the square root:
 /// then the spread is an upper bound. Opening, closing and working on pressurised lines is for
 /// trained people; shut off and drain before taking a head apart.
-/// Tests: tests/audit/pressure_test.cpp
+/// Tests: tests/audit/field_checks_test.cpp
 namespace evenfall::audit {
 
 enum class PressureVerdict : int { below = 1, within = 2, above = 3, no_range = 4 };

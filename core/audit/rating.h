@@ -28,7 +28,7 @@ struct Rating {
 /// sources disagree, and no verdict is formed here.
 /// @param heads  "spray", "rotor", "impact", "solid_set", "pivot", "lateral" or "traveller"; empty
 ///               when not known: then the rows for every kind of fixed head are given
-/// Tests: tests/audit/rating_test.cpp
+/// Tests: tests/audit/field_checks_test.cpp
 std::vector<Rating> ratings(const UniformityResult& result, Layout layout, std::string_view heads);
 
 }  // namespace evenfall::audit

@@ -11,7 +11,7 @@
 #include <vector>
 
 /// A catch test as the statistics see it: depths, and how much ground each one stands for.
-/// Tests: tests/audit/sample_test.cpp, tests/audit/traveller_test.cpp
+/// Tests: tests/audit/resample_test.cpp, tests/audit/property_test.cpp, tests/audit/traveller_test.cpp
 namespace evenfall::audit {
 
 /// How a can on a centre pivot's radius is weighted. Published coefficients assume the first with

@@ -21,7 +21,7 @@ struct SuspectCan {
 /// positions with all others). A can is suspect when its score and its distance from the neighbours
 /// as a share of the mean are both beyond the limits of that file.
 ///
-/// Source of the score: Iglewicz & Hoaglin 1993 [memory]. Tests: tests/audit/suspect_test.cpp
+/// Source of the score: Iglewicz & Hoaglin 1993 [memory]. Tests: tests/audit/field_checks_test.cpp
 std::vector<SuspectCan> suspect_cans(const Sample& sample);
 
 }  // namespace evenfall::audit

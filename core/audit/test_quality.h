@@ -11,7 +11,7 @@
 
 /// Was the test fit to be relied on? Rules from schemas/reference/catch_test_rules.csv, each with its
 /// source; a rule about something that was not written down is "not recorded", never "met".
-/// Tests: tests/audit/test_quality_test.cpp
+/// Tests: tests/audit/field_checks_test.cpp
 namespace evenfall::audit {
 
 enum class Outcome : int { met = 1, not_met = 2, not_recorded = 3 };

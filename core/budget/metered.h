@@ -15,7 +15,7 @@
 /// The own use of each metered place of a site: its volume less that of the places below it.
 /// A place is one meter, or several that stood there one after another (Meter::replaces); any of
 /// their codes names it.
-/// Tests: tests/budget/metered_test.cpp
+/// Tests: tests/budget/season_test.cpp
 namespace evenfall::budget {
 
 struct OwnUse {

@@ -48,7 +48,7 @@ struct UniformityChoice {
 /// Several tests on one day are parts of one audit: their multipliers are averaged.
 /// @param tests  of all areas; those of others are passed over
 /// @throws InputError for a catch test that cannot be used
-/// Tests: tests/budget/uniformity_choice_test.cpp
+/// Tests: tests/budget/season_test.cpp
 std::vector<UniformityChoice> uniformity_choices(const site::Area& area,
                                                  std::span<const audit::CatchTest> tests,
                                                  audit::QuarterRule rule);

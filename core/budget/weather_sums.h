@@ -13,7 +13,7 @@
 #include <vector>
 
 /// Reference ET and rain of a site day by day, and their sums over any run of days.
-/// Tests: tests/budget/weather_sums_test.cpp
+/// Tests: tests/budget/area_days_test.cpp
 namespace evenfall::budget {
 
 struct DailyWeather {

@@ -14,7 +14,7 @@
 /// Zip files from strangers, by libzip, and zip files of our own whose bytes do not depend on when,
 /// where or by whom they are made. Reading never writes anything anywhere: entries are handed over
 /// in pieces.
-/// Tests: tests/exchange/filing_zip_test.cpp, tests/exchange/filing_hostile_test.cpp
+/// Tests: tests/exchange/filing_hostile_test.cpp, tests/exchange/filing_hostile_test.cpp
 namespace evenfall::exchange {
 
 /// What is accepted. Checked in the directory of the zip before anything is unpacked, and again

@@ -11,7 +11,7 @@
 ///   numbers as ECMAScript prints a double: 0.5, 1e+21, 1e-7, never 1.0 or -0;
 ///   strings with the escapes \b \t \n \f \r \" \\ and \u00xx below U+0020, all else as it is.
 /// Names of members in a filing are ASCII, so sorting by UTF-16 units and by bytes is the same.
-/// Tests: tests/exchange/filing_canonical_test.cpp
+/// Tests: tests/exchange/filing_bag_test.cpp
 namespace evenfall::exchange {
 
 /// @throws InputError for a number that is not finite or text that is not UTF-8

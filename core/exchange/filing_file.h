@@ -17,7 +17,7 @@
 /// own digest, `sha256` below, names the filing. Nothing in a filing can change and keep that name.
 /// A signed filing names its key inside filing.json, so a signature cannot be taken off or put in
 /// by another key without changing the name too.
-/// Tests: tests/exchange/filing_file_test.cpp
+/// Tests: tests/exchange/filing_bag_test.cpp
 namespace evenfall::exchange {
 
 struct OpenedFiling {

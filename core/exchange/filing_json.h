@@ -8,7 +8,7 @@
 
 /// A filing as the text of data/filing.json and back. Members are described in
 /// schemas/filing/filing.md and, for programs, in schemas/filing/filing.schema.json.
-/// Tests: tests/exchange/filing_json_test.cpp
+/// Tests: tests/exchange/filing_hostile_test.cpp
 namespace evenfall::exchange {
 
 /// Version of the form; a reader refuses what is newer.

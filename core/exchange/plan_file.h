@@ -14,7 +14,7 @@
 /// carries a JSON path such as heads[3].arc, or row and column where the text is not JSON.
 /// A file is checked for depth and size while it streams by, before anything is built from it, so a
 /// hostile one cannot fill the memory.
-/// Tests: tests/plan/plan_file_test.cpp, tests/fuzz/plan_fuzz_test.cpp
+/// Tests: tests/plan/plan_file_test.cpp, tests/fuzz/plan_fuzz.cpp
 namespace evenfall::exchange {
 
 /// @throws InputError  with all issues found

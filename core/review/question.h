@@ -8,7 +8,7 @@
 
 /// Things about a filing that an officer may want to ask about. Each is a question to the sender,
 /// not a finding against them: every one has innocent answers.
-/// Limits: schemas/reference/review_questions.csv. Tests: tests/review/question_test.cpp
+/// Limits: schemas/reference/review_questions.csv. Tests: tests/review/verdict_test.cpp
 namespace evenfall::review {
 
 struct Question {

@@ -11,7 +11,7 @@
 
 /// A rebate program as validated data: who may apply, what must be shown and how surely, what is
 /// paid. Parameters only, no expressions. The form is described in schemas/rebates/rebate.md.
-/// Tests: tests/review/rebate_program_test.cpp
+/// Tests: tests/review/verdict_test.cpp
 namespace evenfall::review {
 
 enum class RuleKind {

@@ -29,7 +29,7 @@
 /// | cost          | none    | currency                    | sum of the invoices                     |
 /// | devices       | kind    | none                        | sum over the list of devices            |
 ///
-/// Tests: tests/review/recompute_test.cpp, tests/review/verdict_test.cpp
+/// Tests: tests/review/verdict_test.cpp, tests/review/verdict_test.cpp
 namespace evenfall::review {
 
 enum class Agreement {

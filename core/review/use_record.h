@@ -8,7 +8,7 @@
 #include <vector>
 
 /// From the raw readings and weather of a filing to months that savings can be fitted on.
-/// Tests: tests/review/recompute_test.cpp
+/// Tests: tests/review/verdict_test.cpp
 namespace evenfall::review {
 
 /// Months on both sides of the change for which use and need are known, and what was left out.

@@ -12,7 +12,7 @@ namespace evenfall::stats {
 /// Runs work(begin, end) over [0, n) cut into one piece per thread. No lock is taken; the pieces
 /// must write to places of their own. The first exception of the lowest piece is rethrown here.
 /// @param threads  0: as many as the machine has
-/// Tests: tests/stats/parallel_test.cpp
+/// Tests: tests/stats/random_test.cpp
 template <class Work>
 void in_pieces(std::size_t n, unsigned threads, const Work& work) {
     if (threads == 0) threads = std::max(1U, std::thread::hardware_concurrency());

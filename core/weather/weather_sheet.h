@@ -7,7 +7,7 @@
 #include <string>
 
 /// A row of a weather table as it was typed, and its conversion for computing.
-/// Tests: tests/weather/weather_sheet_test.cpp
+/// Tests: tests/exchange/import_test.cpp
 namespace evenfall::weather {
 
 /// Units of a table's columns, by the names that headers use; empty where there is no such column.
