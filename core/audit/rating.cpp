@@ -1,20 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/audit/rating.h"
 
+#include "core/reference/word_list.h"
+
 #include <array>
 #include <stdexcept>
 
 namespace evenfall::audit {
 namespace {
 
-bool lists(std::string_view words, std::string_view word) {
-    while (!words.empty()) {
-        const std::size_t end = words.find(' ');
-        if (words.substr(0, end) == word) return true;
-        words = end == std::string_view::npos ? "" : words.substr(end + 1);
-    }
-    return false;
-}
+using reference::lists;
 
 /// Kinds whose rows fit: the machine by its layout, otherwise the head that is known, or all fixed
 /// heads when none is.

@@ -2,6 +2,7 @@
 #include "core/audit/test_quality.h"
 
 #include "core/audit/traveller.h"
+#include "core/reference/word_list.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,14 +12,7 @@
 namespace evenfall::audit {
 namespace {
 
-bool lists(std::string_view words, std::string_view word) {
-    while (!words.empty()) {
-        const std::size_t end = words.find(' ');
-        if (words.substr(0, end) == word) return true;
-        words = end == std::string_view::npos ? "" : words.substr(end + 1);
-    }
-    return false;
-}
+using reference::lists;
 
 std::string_view word_of(Layout layout) {
     switch (layout) {

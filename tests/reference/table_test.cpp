@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/reference/table.h"
 
+#include "core/reference/word_list.h"
 #include "schemas/schemas.h"
 
 #include <catch2/catch.hpp>
@@ -43,4 +44,13 @@ TEST_CASE("every compiled-in table has a source and a mark on each row", "[refer
         const Table& table = Table::named(name.substr(std::string_view("reference/").size()));
         CHECK_FALSE(table.rows().empty());
     }
+}
+
+TEST_CASE("a list of words holds whole words only", "[reference]") {
+    using reference::lists;
+    static_assert(lists("spray rotor", "rotor"));
+    CHECK(lists("spray rotor", "spray"));
+    CHECK_FALSE(lists("spray rotor", "rot"));
+    CHECK_FALSE(lists("solid_set", "solid"));
+    CHECK_FALSE(lists("", "spray"));
 }
