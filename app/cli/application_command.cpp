@@ -2,6 +2,7 @@
 #include "app/cli/command.h"
 #include "app/cli/json_number.h"
 #include "app/workflow/moment.h"
+#include "app/workflow/review_desk.h"
 #include "core/input_error.h"
 #include "core/store/application_store.h"
 #include "core/units/number.h"
@@ -50,9 +51,7 @@ int run(const ApplicationOptions& o, Streams& streams) {
             throw ArgumentError("--amount belongs to --set approved and --set paid, and to nothing else");
         }
         const std::string who = o.who.empty() ? workflow::present_user() : o.who;
-        store::Transaction transaction(book);
-        store::add_status(book, o.code, {*calendar::parse_instant(workflow::present_moment()), who, *status, o.note, o.amount});
-        transaction.commit();
+        workflow::record_status(book, o.code, {*calendar::parse_instant(workflow::present_moment()), who, *status, o.note, o.amount});
     }
     auto all = store::applications(book, "");
     if (!o.code.empty()) {

@@ -2,7 +2,6 @@
 #include "app/cli/command.h"
 #include "app/cli/json_number.h"
 #include "app/workflow/plans.h"
-#include "core/exchange/plain_files.h"
 #include "core/exchange/plan_file.h"
 #include "core/input_error.h"
 #include "core/plan/matched.h"
@@ -156,15 +155,6 @@ void print_text(std::ostream& out, const std::string& name, const plan::Predicti
            "where it can make people or cars slip, and follow local codes on backflow and reclaimed water.\n";
 }
 
-plan::PlanAgainstAudit held_against(const plan::Plan& drawn, const OverlapOptions& o) {
-    const auto file = exchange::read_catches(o.catches);
-    for (const auto& test : file.tests) {
-        if (o.test.empty() ? file.tests.size() == 1 : test.code == o.test) return plan::plan_against_audit(drawn, test);
-    }
-    throw InputError(o.test.empty() ? std::to_string(file.tests.size()) + " tests in " + o.catches : o.test,
-                     "--test with the code of one of its tests");
-}
-
 Json audit_json(const plan::PlanAgainstAudit& a) {
     Json cans = Json::array();
     for (const auto& c : a.cans) {
@@ -282,7 +272,9 @@ int run(const OverlapOptions& o, Streams& streams) {
     const plan::Overlap overlap = plan::overlap_of(drawn, overlap_options(o));
     const auto stations = plan::matched_precipitation(drawn, plan::usual_matched_spread());
     std::optional<plan::PlanAgainstAudit> audit;
-    if (!o.catches.empty()) audit = held_against(drawn, o);
+    if (!o.catches.empty()) {
+        audit = plan::plan_against_audit(drawn, workflow::catch_test_in(o.catches, o.test));
+    }
     std::optional<plan::WhatIf> change;
     if (!o.compare.empty()) change = compared(overlap.prediction, o);
     std::optional<int> revision;

@@ -3,12 +3,10 @@
 #include "app/cli/json_number.h"
 #include "app/workflow/moment.h"
 #include "app/workflow/review_batch.h"
-#include "app/workflow/write_report.h"
+#include "app/workflow/review_desk.h"
 #include "core/input_error.h"
 #include "core/units/number.h"
-#include "reports/content/review_report.h"
 
-#include <fstream>
 #include <ostream>
 
 namespace evenfall::cli {
@@ -162,20 +160,15 @@ void print_table(std::ostream& out, const Batch& b) {
 
 /// Memo and letter of each filing, named by its code.
 std::vector<std::string> write_memos(const ReviewOptions& o, const Batch& b, const Streams& streams) {
+    const workflow::ReviewPapers papers{
+        o.out, o.formats, o.system == "metric" ? reports::UnitsShown::metric : reports::UnitsShown::us,
+        workflow::present_moment(), "Evenfall " EVENFALL_VERSION,
+        std::filesystem::path(streams.program_folder) / "evenfall-print"};
     std::vector<std::string> files;
-    const reports::Frame frame{o.system == "metric" ? reports::UnitsShown::metric : reports::UnitsShown::us, "",
-                               workflow::present_moment(), "Evenfall " EVENFALL_VERSION, {}};
     for (const BatchItem& item : b.items) {
         if (!item.review) continue;
-        const std::string name = workflow::file_name_of(item.review->filing);
-        const workflow::ReportOrder order{o.formats, o.out, "review-" + name, "letter",
-                                          std::filesystem::path(streams.program_folder) / "evenfall-print"};
-        for (const auto& f : workflow::write_report(reports::review_report(*item.review, frame), order)) files.push_back(f.string());
-        const auto letter = std::filesystem::path(o.out) / ("letter-" + name + ".txt");
-        std::ofstream text(letter, std::ios::binary | std::ios::trunc);
-        text << review::letter(*item.review, b.program ? &*b.program : nullptr);
-        if (!text.flush()) throw std::runtime_error(letter.string() + " could not be written");
-        files.push_back(letter.string());
+        const std::string letter = review::letter(*item.review, b.program ? &*b.program : nullptr);
+        for (const auto& f : workflow::write_review_papers(*item.review, letter, papers)) files.push_back(f.string());
     }
     return files;
 }

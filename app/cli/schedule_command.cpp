@@ -2,17 +2,13 @@
 #include "app/cli/command.h"
 #include "app/cli/json_number.h"
 #include "app/workflow/schedule.h"
-#include "core/schedule/schedule_text.h"
+#include "app/workflow/schedule_files.h"
 #include "core/units/number.h"
-#include "reports/text/write_csv.h"
 
 #include <array>
 #include <chrono>
-#include <filesystem>
-#include <fstream>
 #include <iomanip>
 #include <ostream>
-#include <stdexcept>
 
 namespace evenfall::cli {
 namespace {
@@ -22,27 +18,6 @@ using schedule::ScheduleMonth;
 using schedule::StationWeek;
 
 constexpr std::array day_names{"Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"};
-
-/// Whole or not at all: written beside its place and renamed.
-void write_file(const std::filesystem::path& path, const std::string& bytes) {
-    const std::filesystem::path part = path.string() + ".part";
-    {
-        std::ofstream out(part, std::ios::binary);
-        out << bytes;
-        out.close();
-        if (!out) throw std::runtime_error(path.string() + " could not be written");
-    }
-    std::filesystem::rename(part, path);
-}
-
-std::string table_text(const BaseSchedule& schedule) {
-    std::string text;
-    for (const auto& row : schedule::schedule_rows(schedule)) {
-        for (std::size_t i = 0; i < row.size(); ++i) text += (i == 0 ? "" : ",") + reports::csv_field(row[i]);
-        text += "\r\n";
-    }
-    return text;
-}
 
 Json station_json(const StationWeek& s) {
     Json days = Json::array();
@@ -128,10 +103,10 @@ int run(const ScheduleOptions& o, Streams& streams) {
         question.rule = workflow::watering_rule_from(o.site, o.days, o.window, o.at_once);
     }
     const auto answer = workflow::answer_schedule(book, question);
-    if (!o.csv.empty()) write_file(o.csv, table_text(answer.schedule));
+    if (!o.csv.empty()) workflow::write_schedule_table(answer.schedule, o.csv);
     if (!o.calendar.empty()) {
         const auto now = std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
-        write_file(o.calendar, schedule::schedule_calendar(answer.schedule, now));
+        workflow::write_schedule_calendar(answer.schedule, now, o.calendar);
     }
     if (o.json) {
         streams.out << print(answer_json(answer));

@@ -2,8 +2,10 @@
 #include "app/workflow/plans.h"
 
 #include "app/workflow/moment.h"
+#include "core/exchange/plain_files.h"
 #include "core/exchange/plan_file.h"
 #include "core/input_error.h"
+#include "core/plan/matched.h"
 #include "core/store/journal_store.h"
 #include "core/store/plan_store.h"
 
@@ -30,6 +32,28 @@ int keep_plan(store::Book& book, const plan::Plan& plan, const std::string& site
                                     "plan " + code, ""});
     all.commit();
     return revision;
+}
+
+audit::CatchTest catch_test_in(const std::string& file, const std::string& test) {
+    auto read = exchange::read_catches(file);
+    std::string codes;
+    for (auto& one : read.tests) {
+        if (test.empty() ? read.tests.size() == 1 : one.code == test) return std::move(one);
+        codes += (codes.empty() ? "" : ", ") + one.code;
+    }
+    throw InputError(test.empty() ? std::to_string(read.tests.size()) + " tests in " + printable(file) : printable(test),
+                     "one of the tests " + printable(codes, 400));
+}
+
+units::Depth difference_at(const plan::PlanAgainstAudit& audit, const plan::CanComparison& can) {
+    return can.caught - audit.common_output * can.predicted;
+}
+
+Fell fell_at(const plan::PlanAgainstAudit& audit, const plan::CanComparison& can) {
+    const double share = difference_at(audit, can) / audit.mean_caught;
+    if (share < plan::plan_limit("island_dry") - 1.0) return Fell::drier;
+    if (share > plan::plan_limit("island_wet") - 1.0) return Fell::wetter;
+    return Fell::as_designed;
 }
 
 }  // namespace evenfall::workflow
