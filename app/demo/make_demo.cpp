@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/demo/make_demo.h"
 
+#include "app/demo/desk.h"
 #include "app/demo/scenario.h"
 #include "app/workflow/reports.h"
 #include "app/workflow/write_report.h"
@@ -62,6 +63,7 @@ DemoOutcome make_demo(const fs::path& out, const std::vector<std::string>& forma
     options.at = scenario_moment;
     options.who = "evenfall demo";
     exchange::require_accepted(exchange::import_files(book, files, options));
+    add_desk(book, options.at, options.who);
 
     DemoOutcome outcome{book.file(), {}};
     reports::Frame frame{reports::UnitsShown::us, "", scenario_moment, "Evenfall " EVENFALL_VERSION, {}};

@@ -49,6 +49,7 @@ QPalette palette_of(const Look& l) {
 QString sheet_of(const Look& l, Theme wanted) {
     return QStringLiteral(R"(
 QToolTip { background: %surface; color: %ink; border: 1px solid %rule; padding: 4px; }
+QFrame#rule { border: none; background: %rule; max-height: 1px; }
 QFrame#card { background: %surface; border: 1px solid %rule; border-radius: 6px; }
 QLabel#title { font-size: 20px; font-weight: 600; }
 QLabel#heading { font-weight: 600; }
@@ -60,7 +61,7 @@ QListWidget#strip::item { padding: 9px 14px; margin: 1px 8px; border-radius: 5px
 QListWidget#strip::item:selected { background: %accent; color: %on_accent; }
 QListWidget#strip::item:selected:!active { background: %accent; color: %on_accent; }
 QListWidget#strip:focus::item:selected { border: 2px solid %ink; }
-QLineEdit, QComboBox, QDateEdit, QSpinBox, QPlainTextEdit, QDoubleSpinBox {
+QLineEdit, QComboBox, QDateEdit, QTimeEdit, QSpinBox, QPlainTextEdit, QDoubleSpinBox {
   background: %surface; color: %ink; border: 1px solid %rule; border-radius: 4px; padding: 3px 6px;
   selection-background-color: %accent; selection-color: %on_accent; min-height: 20px; }
 QLineEdit:focus, QComboBox:focus, QDateEdit:focus, QSpinBox:focus, QPlainTextEdit:focus { border: 2px solid %accent; padding: 2px 5px; }
@@ -69,8 +70,8 @@ QLineEdit:disabled, QComboBox:disabled { color: %faint; background: %paper; }
 QComboBox::drop-down, QDateEdit::drop-down { border: none; width: 18px; }
 QComboBox::down-arrow, QDateEdit::down-arrow { image: url(:/pictures/down-%tone.svg); width: 12px; height: 12px; }
 QAbstractSpinBox::up-button, QAbstractSpinBox::down-button { border: none; background: transparent; width: 16px; }
-QSpinBox::up-arrow, QDoubleSpinBox::up-arrow { image: url(:/pictures/up-%tone.svg); width: 10px; height: 10px; }
-QSpinBox::down-arrow, QDoubleSpinBox::down-arrow { image: url(:/pictures/down-%tone.svg); width: 10px; height: 10px; }
+QTimeEdit::up-arrow, QSpinBox::up-arrow, QDoubleSpinBox::up-arrow { image: url(:/pictures/up-%tone.svg); width: 10px; height: 10px; }
+QTimeEdit::down-arrow, QSpinBox::down-arrow, QDoubleSpinBox::down-arrow { image: url(:/pictures/down-%tone.svg); width: 10px; height: 10px; }
 QComboBox QAbstractItemView { background: %surface; color: %ink; border: 1px solid %rule; }
 QPushButton { background: %surface; color: %ink; border: 1px solid %rule; border-radius: 4px;
   padding: 5px 12px; min-height: 20px; }

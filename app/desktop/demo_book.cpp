@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/demo_book.h"
 
+#include "app/demo/desk.h"
 #include "app/demo/scenario.h"
 #include "app/desktop/clock.h"
 #include "app/desktop/task.h"
@@ -36,6 +37,8 @@ void write_demo_book(const QString& path, const TaskContext& context) {
             context.report(p.done, QString::fromStdString(std::filesystem::path(p.file).filename().string()));
         };
         exchange::require_accepted(exchange::import_files(book, files, options));
+        context.check();
+        demo::add_desk(book, options.at, options.who);
     } catch (...) {
         for (const char* tail : {"", "-wal", "-shm", "-journal"}) QFile::remove(path + QLatin1String(tail));
         throw;

@@ -7,6 +7,9 @@
 #include <QClipboard>
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QResizeEvent>
+#include <numeric>
+#include <utility>
 
 namespace evenfall::desktop {
 
@@ -51,9 +54,34 @@ void FigureTable::fill(const QStringList& heads, const std::vector<std::vector<F
         const bool number = !rows_.empty() && rows_.front()[static_cast<std::size_t>(c)].number;
         horizontalHeaderItem(c)->setTextAlignment((number ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     }
+    if (columnCount() > 0) horizontalHeader()->setStretchLastSection(true);
+    if (!parts_.empty()) {
+        set_widths();
+        return;
+    }
     resizeColumnsToContents();
     for (int c = 0; c < columnCount(); ++c) setColumnWidth(c, columnWidth(c) + 10);
-    if (columnCount() > 0) horizontalHeader()->setStretchLastSection(true);
+}
+
+void FigureTable::share_width(std::vector<int> parts) {
+    parts_ = std::move(parts);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    set_widths();
+}
+
+void FigureTable::set_widths() {
+    if (parts_.empty()) return;
+    const int whole = std::accumulate(parts_.begin(), parts_.end(), 0);
+    for (int c = 0; c + 1 < columnCount() && c < static_cast<int>(parts_.size()); ++c) {
+        setColumnWidth(c, viewport()->width() * parts_[static_cast<std::size_t>(c)] / whole);
+    }
+    resizeRowsToContents();
+}
+
+void FigureTable::resizeEvent(QResizeEvent* event) {
+    QTableWidget::resizeEvent(event);
+    set_widths();
 }
 
 void FigureTable::explain(int row, int column) {

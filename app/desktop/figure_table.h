@@ -20,21 +20,43 @@ struct FigureCell {
     bool warn = false;             ///< said in words too, by whoever fills the cell
 };
 
+/// A cell of plain text.
+inline FigureCell text_cell(const QString& text, bool number = false) { return {text, std::nullopt, number, false, false}; }
+
+/// What a table shows.
+struct FigureRows {
+    QStringList heads;
+    std::vector<std::vector<FigureCell>> rows;
+};
+struct TitledRows {
+    QString title;
+    QStringList heads;
+    std::vector<std::vector<FigureCell>> rows;
+};
+
 class FigureTable : public QTableWidget {
     Q_OBJECT
 
   public:
     explicit FigureTable(const QString& name, QWidget* parent = nullptr);
     void fill(const QStringList& heads, const std::vector<std::vector<FigureCell>>& rows);
+    void fill(const FigureRows& view) { fill(view.heads, view.rows); }
     /// As text with tabs.
     bool copy() const;
     void explain(int row, int column);
+    /// Columns share the width of the table in these parts and their text is wrapped, for tables of
+    /// sentences. Empty: each column is as wide as what stands in it.
+    void share_width(std::vector<int> parts);
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
+    void set_widths();
+
     std::vector<std::vector<FigureCell>> rows_;
+    std::vector<int> parts_;
 };
 
 }  // namespace evenfall::desktop

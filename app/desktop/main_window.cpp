@@ -5,6 +5,8 @@
 #include "app/desktop/import/import_page.h"
 #include "app/desktop/plan/plan_page.h"
 #include "app/desktop/reports_page/reports_page.h"
+#include "app/desktop/review/review_page.h"
+#include "app/desktop/schedule/schedule_page.h"
 #include "app/desktop/season/season_page.h"
 #include "app/desktop/sites/sites_page.h"
 #include "app/desktop/start_page.h"
@@ -132,6 +134,8 @@ void MainWindow::build_pages() {
                         [this] { return new FieldSheetPage(session_); }, nullptr});
     entries_.push_back({QStringLiteral("season"), tr("Season"), [this] { return new SeasonPage(session_); }, nullptr});
     entries_.push_back({QStringLiteral("plan"), tr("Plan"), [this] { return new PlanPage(session_); }, nullptr});
+    entries_.push_back({QStringLiteral("schedule"), tr("Schedule"), [this] { return new SchedulePage(session_); }, nullptr});
+    entries_.push_back({QStringLiteral("review"), tr("Review"), [this] { return new ReviewPage(session_); }, nullptr});
     entries_.push_back({QStringLiteral("import"), tr("Import"), [this] { return new ImportPage(session_); }, nullptr});
     entries_.push_back({QStringLiteral("reports"), tr("Reports"), [this] { return new ReportsPage(session_); }, nullptr});
 }

@@ -2,8 +2,11 @@
 #include "app/desktop/plan/plan_page.h"
 
 #include "app/desktop/figure.h"
+#include "app/desktop/plan/audit_panel.h"
 #include "app/desktop/plan/plan_scene.h"
+#include "app/workflow/plans.h"
 #include "core/exchange/plan_file.h"
+#include "core/store/plan_store.h"
 
 #include <QApplication>
 #include <QCheckBox>
@@ -15,11 +18,13 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMenu>
 #include <QMessageBox>
 #include <QPainter>
 #include <QPrinter>
 #include <QPushButton>
 #include <QSaveFile>
+#include <QTabWidget>
 #include <QVBoxLayout>
 #include <cmath>
 
@@ -69,6 +74,8 @@ PlanPage::PlanPage(Session& session, QWidget* parent)
         const QString path = QFileDialog::getOpenFileName(this, tr("Open a plan"), QString(), tr("Plans (*.json)"));
         if (!path.isEmpty()) open_plan(path);
     });
+    of_book_ = add_action(tr("Plan of the book…"));
+    connect(of_book_, &QPushButton::clicked, this, &PlanPage::choose_plan_of_book);
     auto* add = add_action(tr("Add a head"));
     connect(add_action(tr("Save the plan…"), true), &QPushButton::clicked, this, &PlanPage::save);
     scene_ = new PlanScene(document_, this);
@@ -88,7 +95,47 @@ PlanPage::PlanPage(Session& session, QWidget* parent)
     drawing->addLayout(shows);
     columns->addWidget(card(drawing), 7);
 
+    tabs_ = new QTabWidget;
+    tabs_->addTab(build_design(), tr("Design"));
+    audit_ = new AuditPanel(session, document_);
+    tabs_->addTab(audit_, tr("Against a catch test"));
     auto* right = new QVBoxLayout;
+    right->addWidget(tabs_);
+    columns->addWidget(card(right), 5);
+    body()->addLayout(columns, 1);
+
+    connect(add, &QPushButton::clicked, this, [this] {
+        const QPointF centre = view_->mapToScene(view_->viewport()->rect().center());
+        plan::Head h;
+        std::string id = "H";
+        id += std::to_string(document_.plan().heads.size() + 1);
+        h.id = id;
+        h.x = std::round(centre.x());
+        h.y = std::round(-centre.y());
+        h.radius = document_.plan().heads.empty() ? 30.0 : document_.radius(0);
+        h.flow = document_.plan().heads.empty() ? std::optional(4.0) : document_.plan().heads.front().flow;
+        if (!h.flow) h.flow = 4.0;
+        document_.add_head(h);
+        scene_->choose(static_cast<int>(document_.plan().heads.size()) - 1);
+    });
+    connect(field, &QCheckBox::toggled, scene_, &PlanScene::set_field_shown);
+    connect(dry, &QCheckBox::toggled, scene_, &PlanScene::set_dry_shown);
+    connect(scene_, &PlanScene::head_chosen, this, &PlanPage::show_head);
+    connect(&document_, &PlanDocument::predicted, this, &PlanPage::show_figures);
+    connect(&document_, &PlanDocument::head_changed, this, [this] { show_head(scene_->chosen()); });
+    connect(audit_, &AuditPanel::answered, this, &PlanPage::show_cans);
+    connect(audit_, &AuditPanel::head_chosen, this, [this](int index) { scene_->choose(index); });
+    connect(tabs_, &QTabWidget::currentChanged, this, &PlanPage::show_cans);
+    setFocusProxy(view_);
+    document_.replace(first_plan());
+    show_head(-1);
+    book_changed();
+}
+
+QWidget* PlanPage::build_design() {
+    auto* design = new QWidget;
+    auto* right = new QVBoxLayout(design);
+    right->setContentsMargins(0, gap, 0, 0);
     right->setSpacing(12);
     figures_ = new FigureGrid(2);
     right->addWidget(figures_);
@@ -115,34 +162,12 @@ PlanPage::PlanPage(Session& session, QWidget* parent)
     station_ = new QLineEdit;
     connect(station_, &QLineEdit::editingFinished, this, &PlanPage::edit_head);
     head->addWidget(labelled(tr("Station"), station_), 4, 0);
-    head_box_ = card(head);
+    head_box_ = new QWidget;
+    head->setContentsMargins(0, 0, 0, 0);
+    head_box_->setLayout(head);
     right->addWidget(head_box_);
     right->addStretch(1);
-    columns->addLayout(right, 4);
-    body()->addLayout(columns, 1);
-
-    connect(add, &QPushButton::clicked, this, [this] {
-        const QPointF centre = view_->mapToScene(view_->viewport()->rect().center());
-        plan::Head h;
-        std::string id = "H";
-        id += std::to_string(document_.plan().heads.size() + 1);
-        h.id = id;
-        h.x = std::round(centre.x());
-        h.y = std::round(-centre.y());
-        h.radius = document_.plan().heads.empty() ? 30.0 : document_.radius(0);
-        h.flow = document_.plan().heads.empty() ? std::optional(4.0) : document_.plan().heads.front().flow;
-        if (!h.flow) h.flow = 4.0;
-        document_.add_head(h);
-        scene_->choose(static_cast<int>(document_.plan().heads.size()) - 1);
-    });
-    connect(field, &QCheckBox::toggled, scene_, &PlanScene::set_field_shown);
-    connect(dry, &QCheckBox::toggled, scene_, &PlanScene::set_dry_shown);
-    connect(scene_, &PlanScene::head_chosen, this, &PlanPage::show_head);
-    connect(&document_, &PlanDocument::predicted, this, &PlanPage::show_figures);
-    connect(&document_, &PlanDocument::head_changed, this, [this] { show_head(scene_->chosen()); });
-    setFocusProxy(view_);
-    document_.replace(first_plan());
-    show_head(-1);
+    return design;
 }
 
 QDoubleSpinBox* PlanPage::number(double low, double high, const QString& name) {
@@ -162,6 +187,43 @@ void PlanPage::open_plan(const QString& path) {
     } catch (const std::exception& e) {
         QMessageBox::warning(this, tr("The plan cannot be read"), QString::fromUtf8(e.what()));
     }
+}
+
+void PlanPage::open_plan_of_book(const QString& code) {
+    try {
+        document_.replace(workflow::plan_named(session().book(), utf8(code)).plan);
+        path_.clear();
+    } catch (const std::exception& e) {
+        QMessageBox::warning(this, tr("The plan cannot be read"), QString::fromUtf8(e.what()));
+    }
+}
+
+void PlanPage::choose_plan_of_book() {
+    QMenu menu(this);
+    for (const auto& code : store::plan_codes(session().book(), "")) {
+        menu.addAction(q(code), this, [this, code] { open_plan_of_book(q(code)); });
+    }
+    menu.exec(of_book_->mapToGlobal(QPoint(0, of_book_->height())));
+}
+
+void PlanPage::book_changed() {
+    const bool any = session().has_book() && !store::plan_codes(session().book(), "").empty();
+    of_book_->setEnabled(any);
+    of_book_->setToolTip(any ? QString() : tr("There is no plan in the book."));
+    audit_->book_changed();
+}
+
+void PlanPage::units_changed() {
+    show_figures();
+    audit_->units_changed();
+}
+
+void PlanPage::show_audit() { tabs_->setCurrentWidget(audit_); }
+
+/// The cans lie over the drawing while the comparison is looked at.
+void PlanPage::show_cans() {
+    const bool shown_now = tabs_->currentWidget() == audit_ && audit_->answer();
+    scene_->set_cans(shown_now ? can_marks(*audit_->answer(), session().units()) : std::vector<CanMark>{});
 }
 
 void PlanPage::save() {
@@ -264,6 +326,7 @@ void PlanPage::show_figures() {
 void PlanPage::theme_changed() { scene_->restyle(); }
 
 bool PlanPage::copy() {
+    if (tabs_->currentWidget() == audit_ && !view_->hasFocus() && audit_->copy()) return true;
     QApplication::clipboard()->setPixmap(view_->grab());
     return true;
 }

@@ -98,6 +98,47 @@ class HeadItem : public QGraphicsItem {
     double radius_ = 0.0;
 };
 
+/// Keeps its size on the screen: a shape for drier, as designed and wetter, and the number with
+/// its sign, on a ground of the house's scale.
+class CanItem : public QGraphicsItem {
+  public:
+    explicit CanItem(const CanMark& mark) : mark_(mark) {
+        setFlag(ItemIgnoresTransformations);
+        setPos(mark.place);
+        setZValue(4);
+        setToolTip(mark.tip);
+    }
+    QRectF boundingRect() const override { return {-26, -9, 52, 28}; }
+    void paint(QPainter* p, const QStyleOptionGraphicsItem*, QWidget*) override {
+        const Look& l = look();
+        p->setPen(QPen(l.ink, 1.0));
+        switch (mark_.fell) {
+            case workflow::Fell::drier:
+                p->setBrush(depth_colour(0.05));
+                p->drawPolygon(QPolygonF{{-7, -5}, {7, -5}, {0, 7}});
+                break;
+            case workflow::Fell::wetter:
+                p->setBrush(depth_colour(0.9));
+                p->drawPolygon(QPolygonF{{-7, 6}, {7, 6}, {0, -6}});
+                break;
+            case workflow::Fell::as_designed:
+                p->setBrush(l.surface);
+                p->drawEllipse(QPointF(0, 0), 4.5, 4.5);
+                break;
+        }
+        QFont small = p->font();
+        small.setPointSizeF(7.5);
+        p->setFont(small);
+        const double width = QFontMetricsF(small).horizontalAdvance(mark_.text) + 4;
+        const QRectF label(-width / 2, 8, width, 11);
+        p->fillRect(label, l.surface);
+        p->drawText(label, Qt::AlignCenter, mark_.text);
+    }
+
+  private:
+    CanMark mark_;
+};
+
 PlanScene::PlanScene(PlanDocument& document, QObject* parent) : QGraphicsScene(parent), document_(document) {
     connect(&document_, &PlanDocument::rebuilt, this, &PlanScene::rebuild);
     connect(&document_, &PlanDocument::head_changed, this, [this](std::size_t index) { heads_[index]->refresh(); });
@@ -109,6 +150,7 @@ PlanScene::PlanScene(PlanDocument& document, QObject* parent) : QGraphicsScene(p
 void PlanScene::rebuild() {
     clear();
     heads_.clear();
+    can_items_.clear();
     const Look& l = look();
     QPen edge(l.ink, 1.6);
     edge.setCosmetic(true);
@@ -127,6 +169,7 @@ void PlanScene::rebuild() {
         heads_.push_back(item);
     }
     paint_field();
+    add_cans();
     QRectF box = itemsBoundingRect();
     setSceneRect(box.adjusted(-box.width() * 0.05, -box.height() * 0.05, box.width() * 0.05, box.height() * 0.05));
 }
@@ -178,6 +221,20 @@ void PlanScene::set_field_shown(bool shown) {
 void PlanScene::set_dry_shown(bool shown) {
     dry_shown_ = shown;
     paint_field();
+}
+
+void PlanScene::set_cans(std::vector<CanMark> cans) {
+    cans_ = std::move(cans);
+    add_cans();
+}
+
+void PlanScene::add_cans() {
+    for (QGraphicsItem* item : can_items_) delete item;
+    can_items_.clear();
+    for (const CanMark& mark : cans_) {
+        can_items_.push_back(new CanItem(mark));
+        addItem(can_items_.back());
+    }
 }
 
 int PlanScene::chosen() const {

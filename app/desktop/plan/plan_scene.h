@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/desktop/plan/audit_view.h"
 #include "app/desktop/plan/plan_document.h"
 
 #include <QGraphicsScene>
@@ -23,6 +24,8 @@ class PlanScene : public QGraphicsScene {
     explicit PlanScene(PlanDocument& document, QObject* parent = nullptr);
     void set_field_shown(bool shown);
     void set_dry_shown(bool shown);
+    /// Cans of a catch test over the drawing, each with its difference; none when empty.
+    void set_cans(std::vector<CanMark> cans);
     void restyle();
     /// The chosen head, or -1.
     int chosen() const;
@@ -35,10 +38,13 @@ class PlanScene : public QGraphicsScene {
   private:
     void rebuild();
     void paint_field();
+    void add_cans();
 
     PlanDocument& document_;
     QGraphicsPixmapItem* field_ = nullptr;
     std::vector<HeadItem*> heads_;
+    std::vector<CanMark> cans_;
+    std::vector<QGraphicsItem*> can_items_;
     bool field_shown_ = true;
     bool dry_shown_ = false;
 };

@@ -2,6 +2,173 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es">
 <context>
+    <name>AuditView</name>
+    <message>
+        <source>▼ drier</source>
+        <translation>▼ más seco</translation>
+    </message>
+    <message>
+        <source>▲ wetter</source>
+        <translation>▲ más mojado</translation>
+    </message>
+    <message>
+        <source>= as designed</source>
+        <translation>= según el diseño</translation>
+    </message>
+    <message>
+        <source>%1 cans that count, from the catch test</source>
+        <translation>%1 recipientes que cuentan, de la prueba de captación</translation>
+    </message>
+    <message>
+        <source>▼ less than most</source>
+        <translation>▼ menos que la mayoría</translation>
+    </message>
+    <message>
+        <source>▲ more than most</source>
+        <translation>▲ más que la mayoría</translation>
+    </message>
+    <message>
+        <source>? cannot tell</source>
+        <translation>? no se puede decir</translation>
+    </message>
+    <message>
+        <source>Head</source>
+        <translation>Aspersor</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Veredicto</translation>
+    </message>
+    <message>
+        <source>Output</source>
+        <translation>Entrega</translation>
+    </message>
+    <message>
+        <source>Cans</source>
+        <translation>Recipientes</translation>
+    </message>
+    <message>
+        <source>%1 ± %2</source>
+        <translation>%1 ± %2</translation>
+    </message>
+    <message>
+        <source>Output of head %1</source>
+        <translation>Entrega del aspersor %1</translation>
+    </message>
+    <message>
+        <source>share of its designed flow that explains the catches best, ± one standard error</source>
+        <translation>parte de su caudal de diseño que mejor explica lo captado, ± un error estándar</translation>
+    </message>
+    <message>
+        <source>Can</source>
+        <translation>Recipiente</translation>
+    </message>
+    <message>
+        <source>Caught</source>
+        <translation>Captado</translation>
+    </message>
+    <message>
+        <source>Predicted</source>
+        <translation>Previsto</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <translation>Diferencia</translation>
+    </message>
+    <message>
+        <source>Fell</source>
+        <translation>Cayó</translation>
+    </message>
+    <message>
+        <source>Difference at can %1</source>
+        <translation>Diferencia en el recipiente %1</translation>
+    </message>
+    <message>
+        <source>caught − common output × predicted</source>
+        <translation>captado − entrega común × previsto</translation>
+    </message>
+    <message>
+        <source>caught: %1, from the catch test</source>
+        <translation>captado: %1, de la prueba de captación</translation>
+    </message>
+    <message>
+        <source>predicted: %1, from the plan</source>
+        <translation>previsto: %1, del plano</translation>
+    </message>
+    <message>
+        <source>common output: %1, from all cans</source>
+        <translation>entrega común: %1, de todos los recipientes</translation>
+    </message>
+    <message>
+        <source>explained by the outputs found: %1</source>
+        <translation>explicado por las entregas halladas: %1</translation>
+    </message>
+    <message>
+        <source>%1 heads reach it</source>
+        <translation>lo alcanzan %1 aspersores</translation>
+    </message>
+    <message>
+        <source>DU, low quarter, caught</source>
+        <translation>UD del cuarto inferior, captada</translation>
+    </message>
+    <message>
+        <source>mean of the lowest quarter of the catches ÷ mean</source>
+        <translation>media del cuarto inferior de lo captado ÷ media</translation>
+    </message>
+    <message>
+        <source>mean catch: %1</source>
+        <translation>media captada: %1</translation>
+    </message>
+    <message>
+        <source>DU, same cans, design</source>
+        <translation>UD, mismos puntos, diseño</translation>
+    </message>
+    <message>
+        <source>the same of the predicted depths at the same cans</source>
+        <translation>lo mismo con las láminas previstas en los mismos recipientes</translation>
+    </message>
+    <message>
+        <source>mean predicted: %1</source>
+        <translation>media prevista: %1</translation>
+    </message>
+    <message>
+        <source>All heads together</source>
+        <translation>Todos los aspersores</translation>
+    </message>
+    <message>
+        <source>median of caught ÷ predicted; takes up pressure, evaporation and run time that all heads share</source>
+        <translation>mediana de captado ÷ previsto; recoge la presión, la evaporación y el tiempo de riego que todos comparten</translation>
+    </message>
+    <message>
+        <source>Difference, before and after</source>
+        <translation>Diferencia, antes y después</translation>
+    </message>
+    <message>
+        <source>root mean square of what the design leaves unexplained at the cans, and what the outputs found leave</source>
+        <translation>media cuadrática de lo que el diseño deja sin explicar en los recipientes, y de lo que dejan las entregas halladas</translation>
+    </message>
+    <message>
+        <source>Heads less / more</source>
+        <translation>Aspersores menos / más</translation>
+    </message>
+    <message>
+        <source>output surely beyond the limits of plan_limits.csv, as shares of the common output</source>
+        <translation>entrega con seguridad fuera de los límites de plan_limits.csv, como parte de la entrega común</translation>
+    </message>
+    <message>
+        <source>Heads that cannot be told</source>
+        <translation>Aspersores sin veredicto</translation>
+    </message>
+    <message>
+        <source>no can in reach, or cans that see the head only together with others</source>
+        <translation>ningún recipiente a su alcance, o recipientes que solo ven el aspersor junto con otros</translation>
+    </message>
+    <message>
+        <source>Can %1: caught %2, predicted %3, %4</source>
+        <translation>Recipiente %1: captado %2, previsto %3, %4</translation>
+    </message>
+</context>
+<context>
     <name>Core</name>
     <message>
         <source>No reference ET for too many days: need and budget are not known.</source>
@@ -225,6 +392,17 @@
     </message>
 </context>
 <context>
+    <name>EvidenceDialog</name>
+    <message>
+        <source>Evidence in the filing</source>
+        <translation>Pruebas en el expediente</translation>
+    </message>
+    <message>
+        <source>Where it stands: %1</source>
+        <translation>Dónde está: %1</translation>
+    </message>
+</context>
+<context>
     <name>FindingWords</name>
     <message>
         <source>flow at all hours, day after day: a leak</source>
@@ -377,6 +555,660 @@
     <message>
         <source>Point at the column that holds: %1</source>
         <translation>Señale la columna que contiene: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewView</name>
+    <message>
+        <source>= agrees</source>
+        <translation>= concuerda</translation>
+    </message>
+    <message>
+        <source>≈ explained</source>
+        <translation>≈ explicado</translation>
+    </message>
+    <message>
+        <source>≠ differs</source>
+        <translation>≠ difiere</translation>
+    </message>
+    <message>
+        <source>? cannot tell</source>
+        <translation>? no se puede decir</translation>
+    </message>
+    <message>
+        <source>✓ met</source>
+        <translation>✓ cumplida</translation>
+    </message>
+    <message>
+        <source>✗ not met</source>
+        <translation>✗ no cumplida</translation>
+    </message>
+    <message>
+        <source>DU, low quarter</source>
+        <translation>UD del cuarto inferior</translation>
+    </message>
+    <message>
+        <source>mean of the lowest quarter of the catches ÷ mean</source>
+        <translation>media del cuarto inferior de lo captado ÷ media</translation>
+    </message>
+    <message>
+        <source>DU, low half</source>
+        <translation>UD de la mitad inferior</translation>
+    </message>
+    <message>
+        <source>mean of the lower half of the catches ÷ mean</source>
+        <translation>media de la mitad inferior de lo captado ÷ media</translation>
+    </message>
+    <message>
+        <source>Uniformity coefficient</source>
+        <translation>Coeficiente de uniformidad</translation>
+    </message>
+    <message>
+        <source>1 − mean distance from the mean ÷ mean</source>
+        <translation>1 − desviación media respecto de la media ÷ media</translation>
+    </message>
+    <message>
+        <source>Mean depth</source>
+        <translation>Lámina media</translation>
+    </message>
+    <message>
+        <source>mean of the catches</source>
+        <translation>media de lo captado</translation>
+    </message>
+    <message>
+        <source>Net rate</source>
+        <translation>Tasa neta</translation>
+    </message>
+    <message>
+        <source>mean depth ÷ run time</source>
+        <translation>lámina media ÷ tiempo de riego</translation>
+    </message>
+    <message>
+        <source>Cans that count</source>
+        <translation>Recipientes que cuentan</translation>
+    </message>
+    <message>
+        <source>cans read and not left out</source>
+        <translation>recipientes leídos y no excluidos</translation>
+    </message>
+    <message>
+        <source>Size of the area</source>
+        <translation>Superficie del área</translation>
+    </message>
+    <message>
+        <source>area within the drawn outline</source>
+        <translation>superficie dentro del contorno dibujado</translation>
+    </message>
+    <message>
+        <source>Use before the change</source>
+        <translation>Uso antes del cambio</translation>
+    </message>
+    <message>
+        <source>sum of the metered months before it</source>
+        <translation>suma de los meses medidos antes de él</translation>
+    </message>
+    <message>
+        <source>Use after the change</source>
+        <translation>Uso después del cambio</translation>
+    </message>
+    <message>
+        <source>sum of the metered months after it</source>
+        <translation>suma de los meses medidos después de él</translation>
+    </message>
+    <message>
+        <source>Water saved</source>
+        <translation>Agua ahorrada</translation>
+    </message>
+    <message>
+        <source>use to be expected from the weather − use after the change</source>
+        <translation>uso esperado según el clima − uso después del cambio</translation>
+    </message>
+    <message>
+        <source>Share of water saved</source>
+        <translation>Parte de agua ahorrada</translation>
+    </message>
+    <message>
+        <source>water saved ÷ use to be expected from the weather</source>
+        <translation>agua ahorrada ÷ uso esperado según el clima</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Costo</translation>
+    </message>
+    <message>
+        <source>sum of the invoices</source>
+        <translation>suma de las facturas</translation>
+    </message>
+    <message>
+        <source>Devices</source>
+        <translation>Dispositivos</translation>
+    </message>
+    <message>
+        <source>sum over the list of devices</source>
+        <translation>suma de la lista de dispositivos</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>claimed: %1 %2, as typed by the sender</source>
+        <translation>declarado: %1 %2, como lo escribió el remitente</translation>
+    </message>
+    <message>
+        <source>raw data: %1, from the filing</source>
+        <translation>datos originales: %1, del expediente</translation>
+    </message>
+    <message>
+        <source>verdict: %1, %2</source>
+        <translation>veredicto: %1, %2</translation>
+    </message>
+    <message>
+        <source>quarter rule %1</source>
+        <translation>regla del cuarto %1</translation>
+    </message>
+    <message>
+        <source>the filing %1, worked out again here</source>
+        <translation>el expediente %1, calculado aquí de nuevo</translation>
+    </message>
+    <message>
+        <source>Catches as typed</source>
+        <translation>Lo captado, como se escribió</translation>
+    </message>
+    <message>
+        <source>Can, %1</source>
+        <translation>Recipiente, %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>(left out: %1)</source>
+        <translation>(excluido: %1)</translation>
+    </message>
+    <message>
+        <source>Meter %1, register in %2</source>
+        <translation>Medidor %1, registro en %2</translation>
+    </message>
+    <message>
+        <source>Read at (UTC)</source>
+        <translation>Leído (UTC)</translation>
+    </message>
+    <message>
+        <source>Register</source>
+        <translation>Registro</translation>
+    </message>
+    <message>
+        <source>Weather of station %1 as typed</source>
+        <translation>Clima de la estación %1, como se escribió</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Rain, %1</source>
+        <translation>Lluvia, %1</translation>
+    </message>
+    <message>
+        <source>Reference ET, %1</source>
+        <translation>ET de referencia, %1</translation>
+    </message>
+    <message>
+        <source>Wind, %1</source>
+        <translation>Viento, %1</translation>
+    </message>
+    <message>
+        <source>Areas</source>
+        <translation>Áreas</translation>
+    </message>
+    <message>
+        <source>Area</source>
+        <translation>Área</translation>
+    </message>
+    <message>
+        <source>Size as typed</source>
+        <translation>Superficie como se escribió</translation>
+    </message>
+    <message>
+        <source>Sector</source>
+        <translation>Sector</translation>
+    </message>
+    <message>
+        <source>Meter</source>
+        <translation>Medidor</translation>
+    </message>
+    <message>
+        <source>Invoices</source>
+        <translation>Facturas</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Número</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Importe</translation>
+    </message>
+    <message>
+        <source>Attachment</source>
+        <translation>Adjunto</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Tipo</translation>
+    </message>
+    <message>
+        <source>Count</source>
+        <translation>Cantidad</translation>
+    </message>
+    <message>
+        <source>Attachments</source>
+        <translation>Adjuntos</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Archivo</translation>
+    </message>
+    <message>
+        <source>Bytes</source>
+        <translation>Bytes</translation>
+    </message>
+    <message>
+        <source>SHA-256</source>
+        <translation>SHA-256</translation>
+    </message>
+    <message>
+        <source>received</source>
+        <translation>recibida</translation>
+    </message>
+    <message>
+        <source>incomplete</source>
+        <translation>incompleta</translation>
+    </message>
+    <message>
+        <source>under review</source>
+        <translation>en revisión</translation>
+    </message>
+    <message>
+        <source>approved</source>
+        <translation>aprobada</translation>
+    </message>
+    <message>
+        <source>declined</source>
+        <translation>denegada</translation>
+    </message>
+    <message>
+        <source>paid</source>
+        <translation>pagada</translation>
+    </message>
+    <message>
+        <source>✓ approve</source>
+        <translation>✓ aprobar</translation>
+    </message>
+    <message>
+        <source>✗ decline</source>
+        <translation>✗ denegar</translation>
+    </message>
+    <message>
+        <source>? ask for more</source>
+        <translation>? pedir más</translation>
+    </message>
+    <message>
+        <source>figures only</source>
+        <translation>solo cifras</translation>
+    </message>
+    <message>
+        <source>Application</source>
+        <translation>Solicitud</translation>
+    </message>
+    <message>
+        <source>Status</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>By the rules</source>
+        <translation>Según las reglas</translation>
+    </message>
+    <message>
+        <source>Risk</source>
+        <translation>Riesgo</translation>
+    </message>
+    <message>
+        <source>If approved</source>
+        <translation>Si se aprueba</translation>
+    </message>
+    <message>
+        <source>Applicant</source>
+        <translation>Solicitante</translation>
+    </message>
+    <message>
+        <source>Risk points of %1</source>
+        <translation>Puntos de riesgo de %1</translation>
+    </message>
+    <message>
+        <source>3 for each claim that differs, 2 for each question, 1 for each rule that cannot be told</source>
+        <translation>3 por cada cifra que difiere, 2 por cada pregunta, 1 por cada regla de la que nada se puede decir</translation>
+    </message>
+    <message>
+        <source>only puts the work in order: points × money asked for</source>
+        <translation>solo ordena el trabajo: puntos × dinero solicitado</translation>
+    </message>
+    <message>
+        <source>chosen for this program, not published</source>
+        <translation>elegido para este programa, no publicado</translation>
+    </message>
+    <message>
+        <source>Claim</source>
+        <translation>Cifra declarada</translation>
+    </message>
+    <message>
+        <source>Claimed</source>
+        <translation>Declarado</translation>
+    </message>
+    <message>
+        <source>Recomputed</source>
+        <translation>Recalculado</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Veredicto</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+    <message>
+        <source>Outcome</source>
+        <translation>Resultado</translation>
+    </message>
+    <message>
+        <source>Rule</source>
+        <translation>Regla</translation>
+    </message>
+    <message>
+        <source>Please send</source>
+        <translation>Por favor envíe</translation>
+    </message>
+    <message>
+        <source>Question to the sender</source>
+        <translation>Pregunta al remitente</translation>
+    </message>
+    <message>
+        <source>Where to look</source>
+        <translation>Dónde mirar</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Concepto</translation>
+    </message>
+    <message>
+        <source>Working</source>
+        <translation>Cálculo</translation>
+    </message>
+    <message>
+        <source>Payment, were it approved</source>
+        <translation>Pago, si se aprobara</translation>
+    </message>
+    <message>
+        <source>When (UTC)</source>
+        <translation>Cuándo (UTC)</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Quién</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>please send: %1</source>
+        <translation>por favor envíe: %1</translation>
+    </message>
+    <message>
+        <source>every rule of the program is met</source>
+        <translation>se cumplen todas las reglas del programa</translation>
+    </message>
+</context>
+<context>
+    <name>ScheduleView</name>
+    <message>
+        <source>%1, station %2, %3</source>
+        <translation>%1, estación %2, %3</translation>
+    </message>
+    <message>
+        <source>rate: %1, from %2</source>
+        <translation>tasa: %1, de %2</translation>
+    </message>
+    <message>
+        <source>net need of a week: %1, from the weather of the months chosen</source>
+        <translation>necesidad neta de una semana: %1, del clima de los meses elegidos</translation>
+    </message>
+    <message>
+        <source>gross, for uneven water: %1, from net × run-time multiplier</source>
+        <translation>bruta, por el riego desigual: %1, de neta × multiplicador de tiempo</translation>
+    </message>
+    <message>
+        <source>days between irrigations that the soil allows: %1, from the soil of area %2</source>
+        <translation>días entre riegos que permite el suelo: %1, del suelo del área %2</translation>
+    </message>
+    <message>
+        <source>times a week: %1; cycles each time: %2 of %3 min, soak %4 min</source>
+        <translation>veces por semana: %1; ciclos cada vez: %2 de %3 min, pausa %4 min</translation>
+    </message>
+    <message>
+        <source>allowed: %1</source>
+        <translation>permitido: %1</translation>
+    </message>
+    <message>
+        <source>gross depth of a week ÷ times a week ÷ rate, in whole minutes, × times a week</source>
+        <translation>lámina bruta de una semana ÷ veces por semana ÷ tasa, en minutos enteros, × veces por semana</translation>
+    </message>
+    <message>
+        <source>Minutes a week</source>
+        <translation>Minutos por semana</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>Does not fit, %1</source>
+        <translation>No cabe, %1</translation>
+    </message>
+    <message>
+        <source>%1 min a week, %2 of the runs</source>
+        <translation>%1 min por semana, %2 de los riegos</translation>
+    </message>
+    <message>
+        <source>minutes run beyond the end of the window, summed over the days of a week</source>
+        <translation>minutos que pasan del fin del horario, sumados sobre los días de una semana</translation>
+    </message>
+    <message>
+        <source>Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec</source>
+        <translation>ene feb mar abr may jun jul ago sep oct nov dic</translation>
+    </message>
+    <message>
+        <source>Mon Tue Wed Thu Fri Sat Sun</source>
+        <translation>lun mar mié jue vie sáb dom</translation>
+    </message>
+    <message>
+        <source>%1, %2–%3, %4 at once</source>
+        <translation>%1, %2–%3, %4 a la vez</translation>
+    </message>
+    <message>
+        <source>Station, %1</source>
+        <translation>Estación, %1</translation>
+    </message>
+    <message>
+        <source>Station</source>
+        <translation>Estación</translation>
+    </message>
+    <message>
+        <source>Does not fit</source>
+        <translation>No cabe</translation>
+    </message>
+    <message>
+        <source>Rate</source>
+        <translation>Tasa</translation>
+    </message>
+    <message>
+        <source>Net a week</source>
+        <translation>Neta semanal</translation>
+    </message>
+    <message>
+        <source>Gross a week</source>
+        <translation>Bruta semanal</translation>
+    </message>
+    <message>
+        <source>Days between</source>
+        <translation>Días entre riegos</translation>
+    </message>
+    <message>
+        <source>Times a week</source>
+        <translation>Veces por semana</translation>
+    </message>
+    <message>
+        <source>Cycles × min</source>
+        <translation>Ciclos × min</translation>
+    </message>
+    <message>
+        <source>Soak, min</source>
+        <translation>Pausa, min</translation>
+    </message>
+    <message>
+        <source>Min a week</source>
+        <translation>Min por semana</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Días</translation>
+    </message>
+    <message>
+        <source>as tested or entered</source>
+        <translation>según la prueba o como se introdujo</translation>
+    </message>
+    <message>
+        <source>need of the month × 7 ÷ days of the month</source>
+        <translation>necesidad del mes × 7 ÷ días del mes</translation>
+    </message>
+    <message>
+        <source>net a week × run-time multiplier of the area</source>
+        <translation>neta semanal × multiplicador de tiempo del área</translation>
+    </message>
+    <message>
+        <source>allowed depletion × available water ÷ ET of a day, whole days, 1 to 7</source>
+        <translation>agotamiento permitido × agua disponible ÷ ET de un día, días enteros, 1 a 7</translation>
+    </message>
+    <message>
+        <source>7 ÷ days between, rounded up, not more than the days allowed</source>
+        <translation>7 ÷ días entre riegos, hacia arriba, no más que los días permitidos</translation>
+    </message>
+    <message>
+        <source>Cycles</source>
+        <translation>Ciclos</translation>
+    </message>
+    <message>
+        <source>run ÷ longest run before water leaves the ground, rounded up</source>
+        <translation>riego ÷ riego más largo antes de que el agua escurra, hacia arriba</translation>
+    </message>
+    <message>
+        <source>Soak</source>
+        <translation>Pausa</translation>
+    </message>
+    <message>
+        <source>water that may stand ÷ intake rate of the soil</source>
+        <translation>agua que puede quedar encharcada ÷ infiltración del suelo</translation>
+    </message>
+    <message>
+        <source>(too few for the soil)</source>
+        <translation>(pocos para el suelo)</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Comienzo</translation>
+    </message>
+    <message>
+        <source>After opening</source>
+        <translation>Tras la apertura</translation>
+    </message>
+    <message>
+        <source>Minutes</source>
+        <translation>Minutos</translation>
+    </message>
+    <message>
+        <source>Cycle</source>
+        <translation>Ciclo</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>Stations scheduled</source>
+        <translation>Estaciones programadas</translation>
+    </message>
+    <message>
+        <source>stations with a known rate on an area with a known need; an area that was tested and has none counts as one</source>
+        <translation>estaciones con tasa conocida en un área con necesidad conocida; un área probada que no tiene ninguna cuenta como una</translation>
+    </message>
+    <message>
+        <source>Months known</source>
+        <translation>Meses conocidos</translation>
+    </message>
+    <message>
+        <source>calendar months whose need is known for every area, means over the years chosen</source>
+        <translation>meses cuya necesidad se conoce en todas las áreas, medias de los años elegidos</translation>
+    </message>
+    <message>
+        <source>Left out</source>
+        <translation>Excluidas</translation>
+    </message>
+    <message>
+        <source>stations without a rate or a need, areas without a station</source>
+        <translation>estaciones sin tasa o sin necesidad, áreas sin estación</translation>
+    </message>
+    <message>
+        <source>Water window</source>
+        <translation>Horario de riego</translation>
+    </message>
+    <message>
+        <source>none kept</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>every run fits</source>
+        <translation>todo cabe</translation>
+    </message>
+    <message>
+        <source>%1: %2 minutes a week, %3 of the runs, do not fit into the window.</source>
+        <translation>%1: %2 minutos por semana, %3 de los riegos, no caben en el horario.</translation>
+    </message>
+    <message>
+        <source>%1: the soil asks for more days than are allowed at %2.</source>
+        <translation>%1: el suelo pide más días de los permitidos en %2.</translation>
+    </message>
+    <message>
+        <source>Left out: %1, %2</source>
+        <translation>Excluida: %1, %2</translation>
+    </message>
+    <message>
+        <source>Assumed: %1</source>
+        <translation>Supuesto: %1</translation>
     </message>
 </context>
 <context>
@@ -765,6 +1597,85 @@
     </message>
 </context>
 <context>
+    <name>evenfall::desktop::AuditPanel</name>
+    <message>
+        <source>Catches file…</source>
+        <translation>Archivo de captación…</translation>
+    </message>
+    <message>
+        <source>Catch &amp;test</source>
+        <translation>Prueba de &amp;captación</translation>
+    </message>
+    <message>
+        <source>Heads against the catch test</source>
+        <translation>Aspersores frente a la prueba de captación</translation>
+    </message>
+    <message>
+        <source>Cans: predicted against caught</source>
+        <translation>Recipientes: previsto frente a captado</translation>
+    </message>
+    <message>
+        <source>Heads</source>
+        <translation>Aspersores</translation>
+    </message>
+    <message>
+        <source>Cans</source>
+        <translation>Recipientes</translation>
+    </message>
+    <message>
+        <source>Evidence about the chosen head</source>
+        <translation>Pruebas sobre el aspersor elegido</translation>
+    </message>
+    <message>
+        <source>none chosen</source>
+        <translation>ninguna elegida</translation>
+    </message>
+    <message>
+        <source>Catches</source>
+        <translation>Captación</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.tsv *.txt)</source>
+        <translation>Tablas (*.csv *.tsv *.txt)</translation>
+    </message>
+    <message>
+        <source>Which test?</source>
+        <translation>¿Qué prueba?</translation>
+    </message>
+    <message>
+        <source>of the file %1</source>
+        <translation>del archivo %1</translation>
+    </message>
+    <message>
+        <source>Choose a catch test made on this ground, with cans in the frame of the plan.</source>
+        <translation>Elija una prueba de captación hecha en este terreno, con los recipientes en las coordenadas del plano.</translation>
+    </message>
+    <message>
+        <source>Holding the plan against the catch test</source>
+        <translation>Comparando el plano con la prueba</translation>
+    </message>
+    <message>
+        <source>Other work is going on; choose again when it has ended.</source>
+        <translation>Hay otro trabajo en marcha; vuelva a elegir cuando termine.</translation>
+    </message>
+    <message>
+        <source>Comparing…</source>
+        <translation>Comparando…</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Detenido.</translation>
+    </message>
+    <message>
+        <source>Choose a head to see the evidence. It says where to look first; only a look at the head tells what is wrong.</source>
+        <translation>Elija un aspersor para ver las pruebas. Dicen dónde mirar primero; solo mirando el aspersor se sabe qué le pasa.</translation>
+    </message>
+    <message>
+        <source>Head %1, %2: %3</source>
+        <translation>Aspersor %1, %2: %3</translation>
+    </message>
+</context>
+<context>
     <name>evenfall::desktop::CanGrid</name>
     <message>
         <source>Reading</source>
@@ -812,6 +1723,77 @@
     <message>
         <source>Copy picture and table</source>
         <translation>Copiar imagen y tabla</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::DecisionBox</name>
+    <message>
+        <source>Decide</source>
+        <translation>Decidir</translation>
+    </message>
+    <message>
+        <source>&amp;Approve</source>
+        <translation>&amp;Aprobar</translation>
+    </message>
+    <message>
+        <source>&amp;Decline</source>
+        <translation>&amp;Denegar</translation>
+    </message>
+    <message>
+        <source>As&amp;k for more</source>
+        <translation>&amp;Pedir más</translation>
+    </message>
+    <message>
+        <source>&amp;Open again</source>
+        <translation>Abrir de &amp;nuevo</translation>
+    </message>
+    <message>
+        <source>&amp;Reasons by the rules</source>
+        <translation>&amp;Motivos según las reglas</translation>
+    </message>
+    <message>
+        <source>Puts the reasons that the rules give into the field, to go on from</source>
+        <translation>Pone en el campo los motivos que dan las reglas, para seguir a partir de ellos</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Reason, for the applicant and the journal</source>
+        <translation>Motivo, para el solicitante y el diario</translation>
+    </message>
+    <message>
+        <source>&amp;Write the decision</source>
+        <translation>&amp;Escribir la decisión</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Quién</translation>
+    </message>
+    <message>
+        <source>Who decides</source>
+        <translation>Quién decide</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Importe</translation>
+    </message>
+    <message>
+        <source>Amount approved</source>
+        <translation>Importe aprobado</translation>
+    </message>
+    <message>
+        <source>Write the reason first.</source>
+        <translation>Escriba primero el motivo.</translation>
+    </message>
+    <message>
+        <source>Write who decides.</source>
+        <translation>Escriba quién decide.</translation>
+    </message>
+    <message>
+        <source>The decision on %1 is in the book.</source>
+        <translation>La decisión sobre %1 está en el libro.</translation>
     </message>
 </context>
 <context>
@@ -1694,6 +2676,14 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         <source>Reports</source>
         <translation>Informes</translation>
     </message>
+    <message>
+        <source>Schedule</source>
+        <translation>Programa de riego</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <translation>Revisión</translation>
+    </message>
 </context>
 <context>
     <name>evenfall::desktop::PlanDocument</name>
@@ -1875,6 +2865,22 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
     <message>
         <source>sum over the heads</source>
         <translation>suma de los aspersores</translation>
+    </message>
+    <message>
+        <source>Plan of the book…</source>
+        <translation>Plano del libro…</translation>
+    </message>
+    <message>
+        <source>Design</source>
+        <translation>Diseño</translation>
+    </message>
+    <message>
+        <source>Against a catch test</source>
+        <translation>Frente a una prueba</translation>
+    </message>
+    <message>
+        <source>There is no plan in the book.</source>
+        <translation>No hay ningún plano en el libro.</translation>
     </message>
 </context>
 <context>
@@ -2091,6 +3097,356 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
     <message>
         <source>Written to %1:</source>
         <translation>Escrito en %1:</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::ReviewPage</name>
+    <message>
+        <source>Review</source>
+        <translation>Revisión</translation>
+    </message>
+    <message>
+        <source>Applications with every figure worked out again from the raw data. A question is not a finding: each has innocent answers.</source>
+        <translation>Solicitudes con cada cifra calculada de nuevo a partir de los datos originales. Una pregunta no es una falta: todas tienen respuestas inocentes.</translation>
+    </message>
+    <message>
+        <source>Add filings…</source>
+        <translation>Añadir expedientes…</translation>
+    </message>
+    <message>
+        <source>Write memo and letter…</source>
+        <translation>Escribir informe y carta…</translation>
+    </message>
+    <message>
+        <source>Filings</source>
+        <translation>Expedientes</translation>
+    </message>
+    <message>
+        <source>Filings (*.zip)</source>
+        <translation>Expedientes (*.zip)</translation>
+    </message>
+    <message>
+        <source>Folder for memo and letter</source>
+        <translation>Carpeta para el informe y la carta</translation>
+    </message>
+    <message>
+        <source>From a &amp;file…</source>
+        <translation>De un &amp;archivo…</translation>
+    </message>
+    <message>
+        <source>the one that each filing names</source>
+        <translation>el que nombra cada expediente</translation>
+    </message>
+    <message>
+        <source>%1 names no program that is known here; it is kept. Choose a program and add it again.</source>
+        <translation>%1 no nombra ningún programa conocido aquí; se guarda. Elija un programa y añádalo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Rebate program</source>
+        <translation>Programa de reembolso</translation>
+    </message>
+    <message>
+        <source>Programs (*.json)</source>
+        <translation>Programas (*.json)</translation>
+    </message>
+    <message>
+        <source>&amp;Program for new filings</source>
+        <translation>&amp;Programa para expedientes nuevos</translation>
+    </message>
+    <message>
+        <source>Applications, in the order in which to look at them</source>
+        <translation>Solicitudes, en el orden en que conviene mirarlas</translation>
+    </message>
+    <message>
+        <source>Figures</source>
+        <translation>Cifras</translation>
+    </message>
+    <message>
+        <source>Rules</source>
+        <translation>Reglas</translation>
+    </message>
+    <message>
+        <source>Questions</source>
+        <translation>Preguntas</translation>
+    </message>
+    <message>
+        <source>Payment</source>
+        <translation>Pago</translation>
+    </message>
+    <message>
+        <source>Letter to the applicant</source>
+        <translation>Carta al solicitante</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Carta</translation>
+    </message>
+    <message>
+        <source>History</source>
+        <translation>Historial</translation>
+    </message>
+    <message>
+        <source>&amp;Show the evidence</source>
+        <translation>&amp;Mostrar las pruebas</translation>
+    </message>
+    <message>
+        <source>No book is open.</source>
+        <translation>No hay ningún libro abierto.</translation>
+    </message>
+    <message>
+        <source>No application yet. Choose the program and add the filings that came in.</source>
+        <translation>Todavía no hay solicitudes. Elija el programa y añada los expedientes recibidos.</translation>
+    </message>
+    <message>
+        <source>Working out the applications</source>
+        <translation>Calculando las solicitudes</translation>
+    </message>
+    <message>
+        <source>No application is chosen</source>
+        <translation>No hay ninguna solicitud elegida</translation>
+    </message>
+    <message>
+        <source>%1, %2, site %3</source>
+        <translation>%1, %2, sitio %3</translation>
+    </message>
+    <message>
+        <source>Program %1</source>
+        <translation>Programa %1</translation>
+    </message>
+    <message>
+        <source>status: %1</source>
+        <translation>estado: %1</translation>
+    </message>
+    <message>
+        <source>by the rules: %1</source>
+        <translation>según las reglas: %1</translation>
+    </message>
+    <message>
+        <source>signed</source>
+        <translation>firmado</translation>
+    </message>
+    <message>
+        <source>not signed</source>
+        <translation>sin firma</translation>
+    </message>
+    <message>
+        <source>filing %1…</source>
+        <translation>expediente %1…</translation>
+    </message>
+    <message>
+        <source>Questions (%1)</source>
+        <translation>Preguntas (%1)</translation>
+    </message>
+    <message>
+        <source>Choose a row to see where its evidence stands.</source>
+        <translation>Elija una fila para ver dónde están sus pruebas.</translation>
+    </message>
+    <message>
+        <source>Evidence: %1</source>
+        <translation>Pruebas: %1</translation>
+    </message>
+    <message>
+        <source>Reviewing the filings</source>
+        <translation>Revisando los expedientes</translation>
+    </message>
+    <message>
+        <source>Stopped; the book is as it was.</source>
+        <translation>Detenido; el libro está como estaba.</translation>
+    </message>
+    <message>
+        <source>%1 new in the book, %2 refused.</source>
+        <translation>%1 nuevos en el libro, %2 rechazados.</translation>
+    </message>
+    <message>
+        <source>%1 carries no application number; it is kept, and stands in no queue.</source>
+        <translation>%1 no lleva número de solicitud; se guarda y no está en ninguna cola.</translation>
+    </message>
+    <message>
+        <source>Writing memo and letter</source>
+        <translation>Escribiendo informe y carta</translation>
+    </message>
+    <message>
+        <source>Memo and letter are in %1.</source>
+        <translation>El informe y la carta están en %1.</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::SchedulePage</name>
+    <message>
+        <source>Schedule</source>
+        <translation>Programa de riego</translation>
+    </message>
+    <message>
+        <source>The base from which to go on: minutes for each station and week, month by month. Adjust it to the weather and to what the ground shows; local watering rules come first.</source>
+        <translation>La base de la que partir: minutos por estación y semana, mes a mes. Ajústela al clima y a lo que muestre el terreno; las normas locales de riego van primero.</translation>
+    </message>
+    <message>
+        <source>Write the table…</source>
+        <translation>Escribir la tabla…</translation>
+    </message>
+    <message>
+        <source>Write the calendar…</source>
+        <translation>Escribir el calendario…</translation>
+    </message>
+    <message>
+        <source>Write the table</source>
+        <translation>Escribir la tabla</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tablas (*.csv)</translation>
+    </message>
+    <message>
+        <source>Write the calendar</source>
+        <translation>Escribir el calendario</translation>
+    </message>
+    <message>
+        <source>Calendars (*.ics)</source>
+        <translation>Calendarios (*.ics)</translation>
+    </message>
+    <message>
+        <source>&amp;Site</source>
+        <translation>&amp;Sitio</translation>
+    </message>
+    <message>
+        <source>Weather &amp;from</source>
+        <translation>Clima &amp;desde</translation>
+    </message>
+    <message>
+        <source>&amp;To</source>
+        <translation>&amp;Hasta</translation>
+    </message>
+    <message>
+        <source>For the &amp;year</source>
+        <translation>Para el &amp;año</translation>
+    </message>
+    <message>
+        <source>&amp;Program</source>
+        <translation>&amp;Programa</translation>
+    </message>
+    <message>
+        <source>&amp;Watering rule</source>
+        <translation>&amp;Regla de riego</translation>
+    </message>
+    <message>
+        <source>Watering allowed on %1</source>
+        <translation>Riego permitido el %1</translation>
+    </message>
+    <message>
+        <source>W&amp;indow opens</source>
+        <translation>&amp;Abre</translation>
+    </message>
+    <message>
+        <source>&amp;closes</source>
+        <translation>&amp;cierra</translation>
+    </message>
+    <message>
+        <source>St&amp;ations at once</source>
+        <translation>Es&amp;taciones a la vez</translation>
+    </message>
+    <message>
+        <source>Minutes a week, by station and month</source>
+        <translation>Minutos por semana, por estación y mes</translation>
+    </message>
+    <message>
+        <source>Stations in one month</source>
+        <translation>Estaciones en un mes</translation>
+    </message>
+    <message>
+        <source>Start times in one month</source>
+        <translation>Horas de comienzo en un mes</translation>
+    </message>
+    <message>
+        <source>Month shown</source>
+        <translation>Mes mostrado</translation>
+    </message>
+    <message>
+        <source>Minutes a week</source>
+        <translation>Minutos por semana</translation>
+    </message>
+    <message>
+        <source>One month</source>
+        <translation>Un mes</translation>
+    </message>
+    <message>
+        <source>Start times</source>
+        <translation>Horas de comienzo</translation>
+    </message>
+    <message>
+        <source>What to look at</source>
+        <translation>Qué mirar</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Hallazgos</translation>
+    </message>
+    <message>
+        <source>A schedule is no permit: mind local watering days, reclaimed water signs, people on the turf and spray on roads. Do not water where rain has done it.</source>
+        <translation>Un programa de riego no es un permiso: atienda los días de riego locales, los avisos de agua regenerada, las personas en el césped y el agua en los caminos. No riegue donde ya llovió.</translation>
+    </message>
+    <message>
+        <source>of the book: %1</source>
+        <translation>del libro: %1</translation>
+    </message>
+    <message>
+        <source>none: every day, no window</source>
+        <translation>ninguna: todos los días, sin horario</translation>
+    </message>
+    <message>
+        <source>set here</source>
+        <translation>fijada aquí</translation>
+    </message>
+    <message>
+        <source>No book is open.</source>
+        <translation>No hay ningún libro abierto.</translation>
+    </message>
+    <message>
+        <source>There is no site in this book yet. Bring some in on the Import page.</source>
+        <translation>Todavía no hay sitios en este libro. Tráigalos en la página Importar.</translation>
+    </message>
+    <message>
+        <source>The weather station of this site has no days yet.</source>
+        <translation>La estación meteorológica de este sitio todavía no tiene días.</translation>
+    </message>
+    <message>
+        <source>Working out the schedule</source>
+        <translation>Calculando el programa de riego</translation>
+    </message>
+    <message>
+        <source>Other work is going on; choose again when it has ended.</source>
+        <translation>Hay otro trabajo en marcha; vuelva a elegir cuando termine.</translation>
+    </message>
+    <message>
+        <source>Working out…</source>
+        <translation>Calculando…</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Detenido.</translation>
+    </message>
+    <message>
+        <source>A calendar needs days and a window: choose &quot;set here&quot; as the watering rule.</source>
+        <translation>Un calendario necesita días y horario: elija «fijada aquí» como regla de riego.</translation>
+    </message>
+    <message>
+        <source>Nothing stands out: every run fits.</source>
+        <translation>Nada llama la atención: todo cabe.</translation>
+    </message>
+    <message>
+        <source>Not written: %1</source>
+        <translation>No se escribió: %1</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Escrito: %1</translation>
+    </message>
+    <message>
+        <source>Adjust to the weather; do not water where rain has done it. Local watering rules come first.</source>
+        <translation>Ajústelo al clima; no riegue donde ya llovió. Las normas locales de riego van primero.</translation>
+    </message>
+    <message>
+        <source>Base schedule of site %1</source>
+        <translation>Programa de riego base del sitio %1</translation>
     </message>
 </context>
 <context>
