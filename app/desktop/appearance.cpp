@@ -66,7 +66,7 @@ QLineEdit, QComboBox, QDateEdit, QTimeEdit, QSpinBox, QPlainTextEdit, QDoubleSpi
   selection-background-color: %accent; selection-color: %on_accent; min-height: 20px; }
 QLineEdit:focus, QComboBox:focus, QDateEdit:focus, QSpinBox:focus, QPlainTextEdit:focus { border: 2px solid %accent; padding: 2px 5px; }
 QLineEdit[bad="true"] { border: 2px solid %warn; }
-QLineEdit:disabled, QComboBox:disabled { color: %faint; background: %paper; }
+QLineEdit:disabled, QComboBox:disabled, QSpinBox:disabled, QDoubleSpinBox:disabled, QTimeEdit:disabled, QPlainTextEdit:disabled { color: %faint; background: %paper; }
 QComboBox::drop-down, QDateEdit::drop-down { border: none; width: 18px; }
 QComboBox::down-arrow, QDateEdit::down-arrow { image: url(:/pictures/down-%tone.svg); width: 12px; height: 12px; }
 QAbstractSpinBox::up-button, QAbstractSpinBox::down-button { border: none; background: transparent; width: 16px; }
@@ -80,14 +80,16 @@ QPushButton:focus { border: 2px solid %accent; padding: 4px 11px; }
 QPushButton:checked { background: %accent; color: %on_accent; border-color: %accent; }
 QPushButton#main { background: %accent; color: %on_accent; border-color: %accent; }
 QPushButton#main:focus { border: 2px solid %ink; }
+QPushButton#main:disabled { color: %faint; background: %paper; border-color: %rule; }
 QPushButton:disabled { color: %faint; background: %paper; border-color: %rule; }
 QTableView, QTreeView, QListView { background: %surface; alternate-background-color: %paper;
   border: 1px solid %rule; gridline-color: %rule; selection-background-color: %accent;
   selection-color: %on_accent; }
+QTableView::item { padding: 2px 0px; }
 QTableView:focus, QListView:focus { border: 1px solid %accent; }
 QHeaderView { background: %surface; border: none; }
 QHeaderView::section { background: %surface; color: %faint; border: none;
-  border-bottom: 1px solid %rule; padding: 5px 8px; }
+  border-bottom: 1px solid %rule; padding: 5px 3px; }
 QTabWidget::pane { border: none; border-top: 1px solid %rule; }
 QTabBar::tab { padding: 6px 12px; color: %faint; border-bottom: 2px solid transparent; }
 QTabBar::tab:selected { color: %ink; border-bottom: 2px solid %accent; }

@@ -3,6 +3,7 @@
 
 #include "app/desktop/field_sheet/field_sheet_page.h"
 #include "app/desktop/import/import_page.h"
+#include "app/desktop/plan/audit_panel.h"
 #include "app/desktop/plan/plan_page.h"
 #include "app/desktop/reports_page/reports_page.h"
 #include "app/desktop/review/review_page.h"
@@ -225,6 +226,11 @@ void MainWindow::show_page(const QString& key) {
 }
 
 void MainWindow::show_test(const QString& code) {
+    if (auto* plan = qobject_cast<PlanPage*>(page())) {
+        plan->show_audit();
+        plan->audit().choose_test(code);
+        return;
+    }
     show_page(QStringLiteral("field_sheet"));
     auto* sheet = qobject_cast<FieldSheetPage*>(page());
     if (sheet && session_.has_book()) sheet->show_test(utf8(code));

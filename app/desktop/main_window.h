@@ -33,7 +33,7 @@ class MainWindow : public QMainWindow {
     void open_book(const QString& path);
     /// Shows the page of that key ("sites", "field_sheet", ...); the start page where there is none.
     void show_page(const QString& key);
-    /// A catch test of the book on the field sheet.
+    /// A catch test of the book on the field sheet; where the plan is shown, the plan against it.
     void show_test(const QString& code);
     Page* page() const;
     QStringList page_keys() const;

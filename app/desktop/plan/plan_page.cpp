@@ -91,8 +91,10 @@ PlanPage::PlanPage(Session& session, QWidget* parent)
     shows->addWidget(field);
     shows->addWidget(dry);
     shows->addStretch(1);
-    shows->addWidget(faint(tr("+ − zoom, 0 fits, N and P choose a head, arrows move it")));
     drawing->addLayout(shows);
+    auto* keys = faint(tr("+ − zoom, 0 fits, N and P choose a head, arrows move it"));
+    keys->setWordWrap(true);
+    drawing->addWidget(keys);
     columns->addWidget(card(drawing), 7);
 
     tabs_ = new QTabWidget;
@@ -184,6 +186,7 @@ void PlanPage::open_plan(const QString& path) {
     try {
         document_.replace(exchange::read_plan(path.toStdString()));
         path_ = path;
+        draft_ = false;
     } catch (const std::exception& e) {
         QMessageBox::warning(this, tr("The plan cannot be read"), QString::fromUtf8(e.what()));
     }
@@ -193,6 +196,7 @@ void PlanPage::open_plan_of_book(const QString& code) {
     try {
         document_.replace(workflow::plan_named(session().book(), utf8(code)).plan);
         path_.clear();
+        draft_ = false;
     } catch (const std::exception& e) {
         QMessageBox::warning(this, tr("The plan cannot be read"), QString::fromUtf8(e.what()));
     }
@@ -210,6 +214,10 @@ void PlanPage::book_changed() {
     const bool any = session().has_book() && !store::plan_codes(session().book(), "").empty();
     of_book_->setEnabled(any);
     of_book_->setToolTip(any ? QString() : tr("There is no plan in the book."));
+    // The draft of the first look gives way to a real plan, as long as nobody has worked on it.
+    if (any && draft_ && document_.undo_stack().count() == 0) {
+        open_plan_of_book(q(store::plan_codes(session().book(), "").front()));
+    }
     audit_->book_changed();
 }
 
@@ -223,7 +231,14 @@ void PlanPage::show_audit() { tabs_->setCurrentWidget(audit_); }
 /// The cans lie over the drawing while the comparison is looked at.
 void PlanPage::show_cans() {
     const bool shown_now = tabs_->currentWidget() == audit_ && audit_->answer();
-    scene_->set_cans(shown_now ? can_marks(*audit_->answer(), session().units()) : std::vector<CanMark>{});
+    const auto marks = shown_now ? can_marks(*audit_->answer(), session().units()) : std::vector<CanMark>{};
+    scene_->set_cans(marks);
+    // The ground that was tested, with a good margin around it.
+    QPolygonF places;
+    for (const CanMark& mark : marks) places << mark.place;
+    QRectF part = places.boundingRect();
+    const double margin = 0.4 * std::max(part.width(), part.height());
+    view_->set_part(marks.empty() ? QRectF() : part.adjusted(-margin, -margin, margin, margin));
 }
 
 void PlanPage::save() {

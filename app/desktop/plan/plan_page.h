@@ -70,6 +70,7 @@ class PlanPage : public Page {
     QLineEdit* station_;
     QString path_;
     bool filling_ = false;
+    bool draft_ = true;  ///< the plan is the one of the first look
 };
 
 }  // namespace evenfall::desktop

@@ -262,7 +262,14 @@ PlanView::PlanView(PlanScene& scene, QWidget* parent) : QGraphicsView(&scene, pa
 }
 
 void PlanView::fit() {
-    fitInView(scene()->sceneRect(), Qt::KeepAspectRatio);
+    fitInView(part_.isNull() ? scene()->sceneRect() : part_, Qt::KeepAspectRatio);
+}
+
+void PlanView::set_part(const QRectF& part) {
+    if (part == part_) return;
+    part_ = part;
+    zoomed_ = false;
+    fit();
 }
 
 void PlanView::resizeEvent(QResizeEvent* event) {

@@ -57,6 +57,8 @@ class PlanView : public QGraphicsView {
   public:
     explicit PlanView(PlanScene& scene, QWidget* parent = nullptr);
     void fit();
+    /// What fit() shows; the whole drawing when null.
+    void set_part(const QRectF& part);
 
   protected:
     void wheelEvent(QWheelEvent* event) override;
@@ -65,6 +67,7 @@ class PlanView : public QGraphicsView {
 
   private:
     PlanScene& scene_;
+    QRectF part_;
     bool zoomed_ = false;
 };
 

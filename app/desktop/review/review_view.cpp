@@ -6,6 +6,7 @@
 #include "core/units/number.h"
 
 #include <QCoreApplication>
+#include <cmath>
 
 namespace evenfall::desktop {
 namespace {
@@ -72,6 +73,9 @@ QString money(double amount, const std::string& currency) {
 QString asked_for(const ReviewedCase& c) {
     return c.review && c.review->payment ? money(c.review->payment->total, c.review->payment->currency) : QStringLiteral("–");
 }
+
+/// To four decimals, without the zeros behind.
+QString rounded(double value) { return q(units::format_shortest(std::round(value * 1e4) / 1e4)); }
 
 Figure recomputed(const ReviewedCase& c, const review::CheckedClaim& claim, const QString& value) {
     Figure f;
@@ -236,7 +240,7 @@ FigureRows claims_table(const ReviewedCase& c) {
     if (!c.review) return t;
     for (const auto& claim : c.review->claims) {
         const QString unit = claim.claim.unit.empty() ? QString() : QChar(0xA0) + safe(claim.claim.unit);
-        const QString ours = claim.recomputed ? q(units::format_fixed(*claim.recomputed, 4)) + unit : QStringLiteral("–");
+        const QString ours = claim.recomputed ? rounded(*claim.recomputed) + unit : QStringLiteral("–");
         t.rows.push_back({text_cell(words_of(claim.claim.name).name), text_cell(safe(claim.claim.subject)), text_cell(safe(claim.claim.text) + unit, true),
                           {ours, recomputed(c, claim, ours), true, false, false},
                           telling(agreement_text(claim.agreement), claim.agreement == Agreement::differs), text_cell(q(claim.why))});

@@ -96,10 +96,13 @@ Figure shortfall(const workflow::ScheduleAnswer& answer, const ScheduleMonth& mo
 
 }  // namespace
 
+QString month_name(calendar::Month month) {
+    const QStringList names = ScheduleView::tr("Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec").split(QLatin1Char(' '));
+    return names.value(static_cast<int>(static_cast<unsigned>(month.month())) - 1);
+}
+
 QString month_title(calendar::Month month) {
-    static const QStringList names = ScheduleView::tr("Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec").split(QLatin1Char(' '));
-    return names.value(static_cast<int>(static_cast<unsigned>(month.month())) - 1) + QLatin1Char(' ') +
-           QString::number(static_cast<int>(month.year()));
+    return month_name(month) + QLatin1Char(' ') + QString::number(static_cast<int>(month.year()));
 }
 
 QString day_title(int weekday) {
@@ -118,12 +121,12 @@ QString rule_text(const schedule::WateringRule& rule) {
 
 FigureRows minutes_table(const workflow::ScheduleAnswer& answer, UnitsShown units) {
     FigureRows t;
-    t.heads << ScheduleView::tr("Station") << ScheduleView::tr("Area");
     const auto& months = answer.schedule.months;
-    for (const auto& m : months) t.heads << month_title(m.month);
     if (months.empty()) return t;
+    t.heads << ScheduleView::tr("Station, %1").arg(static_cast<int>(months.front().month.year()));
+    for (const auto& m : months) t.heads << month_name(m.month);
     for (const auto& first : months.front().stations) {
-        std::vector<FigureCell> row{text_cell(q(first.station)), text_cell(q(first.area))};
+        std::vector<FigureCell> row{text_cell(q(first.station))};
         for (const auto& m : months) {
             const StationWeek* s = station_in(m, first.station);
             row.push_back(s ? minutes_cell(answer, m, *s, units) : text_cell(QStringLiteral("–"), true));
@@ -131,7 +134,7 @@ FigureRows minutes_table(const workflow::ScheduleAnswer& answer, UnitsShown unit
         t.rows.push_back(std::move(row));
     }
     if (!answer.schedule.rule) return t;
-    std::vector<FigureCell> last{{ScheduleView::tr("Does not fit"), std::nullopt, false, true, false}, text_cell({})};
+    std::vector<FigureCell> last{{ScheduleView::tr("Does not fit"), std::nullopt, false, true, false}};
     for (const auto& m : months) {
         last.push_back({shown_number(m.short_minutes_a_week, 0), shortfall(answer, m), true, true, m.short_minutes_a_week > 0});
     }

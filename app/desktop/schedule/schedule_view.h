@@ -13,7 +13,8 @@
 /// Tests: tests/app/desktop_schedule_test.cpp
 namespace evenfall::desktop {
 
-/// Minutes a week: a row for each station, a column for each month, and what does not fit below.
+/// Minutes a week: a row for each station, a column for each month of the year, and what does not
+/// fit below.
 FigureRows minutes_table(const workflow::ScheduleAnswer& answer, UnitsShown units);
 /// One month: depth, times, days, cycles and soak of each station.
 FigureRows month_table(const workflow::ScheduleAnswer& answer, std::size_t month, UnitsShown units);
@@ -25,7 +26,8 @@ std::vector<Figure> schedule_figures(const workflow::ScheduleAnswer& answer);
 /// what was assumed.
 QStringList schedule_findings(const workflow::ScheduleAnswer& answer);
 
-QString month_title(calendar::Month month);
+QString month_name(calendar::Month month);   ///< "Jan"
+QString month_title(calendar::Month month);  ///< "Jan 2026"
 /// "Mon", "Tue" and so on; 0 is Monday.
 QString day_title(int weekday);
 /// "Mon, Wed, Fri, 22:00–06:00, 2 at once".
