@@ -3,6 +3,7 @@
 
 #include "app/desktop/import/import_page.h"
 #include "app/desktop/main_window.h"
+#include "app/desktop/schedule/schedule_page.h"
 #include "app/desktop/season/season_page.h"
 #include "app/desktop/task.h"
 
@@ -47,8 +48,12 @@ void try_a_foreign_table(ImportPage& page, Session& session, const QTemporaryDir
 
 void prepare(MainWindow& window, Session& session, const QString& key, const QTemporaryDir& folder) {
     window.show_page(key);
-    if (key == QStringLiteral("field_sheet")) window.show_test(QStringLiteral("T-PLAY-25"));
+    if (key == QStringLiteral("field_sheet") || key == QStringLiteral("plan")) window.show_test(QStringLiteral("T-PLAY-25"));
     if (auto* season = qobject_cast<SeasonPage*>(window.page())) season->show_site("AV");
+    if (auto* schedule = qobject_cast<SchedulePage*>(window.page())) {
+        schedule->show_site("AV");
+        schedule->set_rule({true, false, true, false, true, false, false}, QTime(22, 0), QTime(6, 0), 1);
+    }
     auto* import = qobject_cast<ImportPage*>(window.page());
     if (import && !import->shown()) try_a_foreign_table(*import, session, folder);
 }

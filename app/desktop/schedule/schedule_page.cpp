@@ -2,6 +2,7 @@
 #include "app/desktop/schedule/schedule_page.h"
 
 #include "app/desktop/clock.h"
+#include "app/desktop/core_words.h"
 #include "app/desktop/figure.h"
 #include "app/desktop/figure_table.h"
 #include "app/desktop/paper.h"
@@ -87,7 +88,7 @@ void SchedulePage::build_choices() {
     program_ = narrow_box();
     rule_ = narrow_box();
     for (const auto& name : budget::built_in_program_names()) {
-        program_->addItem(q(budget::built_in_program(name).title), q(name));
+        program_->addItem(core_words(budget::built_in_program(name).title), q(name));
     }
     program_->setCurrentIndex(program_->findData(QStringLiteral("general")));
     year_ = new QSpinBox;
