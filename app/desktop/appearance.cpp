@@ -56,11 +56,10 @@ QLabel#heading { font-weight: 600; }
 QLabel#faint { color: %faint; }
 QLabel#warn { color: %warn; }
 QLabel#banner { background: %accent; color: %on_accent; padding: 6px 16px; }
-QListWidget#strip { background: %paper; border: none; outline: 0; font-size: 14px; }
-QListWidget#strip::item { padding: 9px 14px; margin: 1px 8px; border-radius: 5px; color: %ink; }
+QListWidget#strip { background: %paper; border: none; border-left: 4px solid transparent; outline: 0; font-size: 14px; }
+QListWidget#strip::item { padding: 9px 14px; margin: 1px 8px 1px 4px; border-radius: 5px; color: %ink; }
 QListWidget#strip::item:selected { background: %accent; color: %on_accent; }
 QListWidget#strip::item:selected:!active { background: %accent; color: %on_accent; }
-QListWidget#strip:focus::item:selected { border: 2px solid %ink; }
 QLineEdit, QComboBox, QDateEdit, QTimeEdit, QSpinBox, QPlainTextEdit, QDoubleSpinBox {
   background: %surface; color: %ink; border: 1px solid %rule; border-radius: 4px; padding: 3px 6px;
   selection-background-color: %accent; selection-color: %on_accent; min-height: 20px; }
@@ -85,11 +84,13 @@ QPushButton:disabled { color: %faint; background: %paper; border-color: %rule; }
 QTableView, QTreeView, QListView { background: %surface; alternate-background-color: %paper;
   border: 1px solid %rule; gridline-color: %rule; selection-background-color: %accent;
   selection-color: %on_accent; }
-QTableView::item { padding: 2px 0px; }
 QTableView:focus, QListView:focus { border: 1px solid %accent; }
+QListWidget#strip:focus { border: none; border-left: 4px solid %accent; }
+QTableView::item { border: none; padding: 2px 5px; }
+QTableCornerButton::section { background: %surface; border: none; border-bottom: 1px solid %rule; }
 QHeaderView { background: %surface; border: none; }
 QHeaderView::section { background: %surface; color: %faint; border: none;
-  border-bottom: 1px solid %rule; padding: 5px 3px; }
+  border-bottom: 1px solid %rule; padding: 5px 8px; }
 QTabWidget::pane { border: none; border-top: 1px solid %rule; }
 QTabBar::tab { padding: 6px 12px; color: %faint; border-bottom: 2px solid transparent; }
 QTabBar::tab:selected { color: %ink; border-bottom: 2px solid %accent; }

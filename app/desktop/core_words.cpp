@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/core_words.h"
 
+#include "app/desktop/shown.h"
+#include "core/calendar/date.h"
+
 #include <QCoreApplication>
 #include <string>
 
@@ -32,6 +35,9 @@ namespace {
     QT_TRANSLATE_NOOP("Core", "The leak found is larger than the volume and was cut to it."),
     QT_TRANSLATE_NOOP("Core", "Some areas have no account."),
     QT_TRANSLATE_NOOP("Core", "Some months have no account."),
+    QT_TRANSLATE_NOOP("Core", "area"),
+    QT_TRANSLATE_NOOP("Core", "meter"),
+    QT_TRANSLATE_NOOP("Core", "weather"),
     QT_TRANSLATE_NOOP("Core", "used by the turf"),
     QT_TRANSLATE_NOOP("Core", "uneven application, unavoidable"),
     QT_TRANSLATE_NOOP("Core", "uneven application, avoidable"),
@@ -70,6 +76,25 @@ namespace {
 
 QString core_words(std::string_view english) {
     return QCoreApplication::translate("Core", std::string(english).c_str());
+}
+
+QString record_words(std::string_view record) {
+    const std::size_t blank = record.find(' ');
+    if (blank == std::string_view::npos) return core_words(record);
+    return core_words(record.substr(0, blank)) + q(record.substr(blank));
+}
+
+QString dated_words(std::string_view sentence) {
+    static constexpr std::size_t month = 7;  // 2025-01
+    static constexpr std::string_view to = " to ";
+    const std::size_t colon = sentence.find(": ");
+    const std::string_view dates = sentence.substr(0, colon);
+    if (colon == std::string_view::npos || !calendar::parse_month(dates.substr(0, month))) return core_words(sentence);
+    QString words = q(dates);
+    if (dates.size() == 2 * month + to.size() && dates.substr(month, to.size()) == to) {
+        words = QCoreApplication::translate("Core", "%1 to %2").arg(q(dates.substr(0, month)), q(dates.substr(month + to.size())));
+    }
+    return words + QStringLiteral(": ") + core_words(sentence.substr(colon + 2));
 }
 
 }  // namespace evenfall::desktop

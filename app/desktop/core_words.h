@@ -10,5 +10,9 @@
 namespace evenfall::desktop {
 
 QString core_words(std::string_view english);
+/// "area A-1", "weather": what a finding speaks of.
+QString record_words(std::string_view record);
+/// "2025-01 to 2025-12: sentence." with its fixed sentence.
+QString dated_words(std::string_view sentence);
 
 }  // namespace evenfall::desktop

@@ -4,6 +4,7 @@
 #include "core/calendar/date.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 
 namespace evenfall::desktop {
 namespace {
@@ -45,13 +46,20 @@ QString confidence_words(meter::Confidence confidence) {
 QString sentence_words(const meter::MeterFinding& finding, UnitsShown units) {
     //: The code of this language
     if (FindingWords::tr("en") == QStringLiteral("en")) return q(finding.sentence);
-    QString words = kind_words(finding.kind);
+    QString words = FindingWords::tr("Meter %1: %2").arg(q(finding.meter), kind_words(finding.kind));
     words += finding.from == finding.to
                  ? FindingWords::tr(", on %1").arg(q(calendar::format_date(finding.from)))
                  : FindingWords::tr(", %1 to %2").arg(q(calendar::format_date(finding.from)),
                                                       q(calendar::format_date(finding.to)));
     if (finding.volume) words += FindingWords::tr(", about %1").arg(shown(*finding.volume, units));
     return words;
+}
+
+void sort_by_urgency(std::vector<meter::MeterFinding>& findings) {
+    std::stable_sort(findings.begin(), findings.end(), [](const auto& a, const auto& b) {
+        if (a.confidence != b.confidence) return a.confidence > b.confidence;
+        return a.volume.value_or(units::Volume{}) > b.volume.value_or(units::Volume{});
+    });
 }
 
 QString table_words(exchange::Kind kind) {

@@ -62,14 +62,14 @@ int main(int argc, char** argv) {
         book = demo.filePath(QStringLiteral("demo.evenfall"));
         write_demo_book(book, TaskContext());
     }
-    if (!book.isEmpty()) window.open_book(book);
-    if (arguments.isSet(page)) window.show_page(arguments.value(page));
+    if (!book.isEmpty() && !arguments.isSet(pictures)) window.open_book(book);
+    if (arguments.isSet(page) && !arguments.isSet(pictures)) window.show_page(arguments.value(page));
     if (arguments.isSet(test)) window.show_test(arguments.value(test));
     window.show();
     if (!arguments.isSet(picture) && !arguments.isSet(pictures)) return QApplication::exec();
     try {
         if (arguments.isSet(pictures)) {
-            write_page_pictures(window, session, arguments.value(pictures), arguments.values(page));
+            write_page_pictures(window, session, book, arguments.value(pictures), arguments.values(page));
         } else {
             wait_until_quiet(session);
             write_picture(window, arguments.value(picture));

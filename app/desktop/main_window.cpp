@@ -104,6 +104,8 @@ void MainWindow::build() {
     progress_->setFixedWidth(220);
     progress_->setRange(0, 1000);
     stop_ = new QPushButton(tr("Stop"));
+    stop_->setStyleSheet(QStringLiteral("padding: 1px 10px; min-height: 0;"));
+    statusBar()->setSizeGripEnabled(false);
     statusBar()->addPermanentWidget(work_);
     statusBar()->addPermanentWidget(progress_);
     statusBar()->addPermanentWidget(stop_);

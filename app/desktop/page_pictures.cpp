@@ -3,6 +3,8 @@
 
 #include "app/desktop/import/import_page.h"
 #include "app/desktop/main_window.h"
+#include "app/desktop/plan/plan_page.h"
+#include "app/desktop/plan/plan_scene.h"
 #include "app/desktop/schedule/schedule_page.h"
 #include "app/desktop/season/season_page.h"
 #include "app/desktop/task.h"
@@ -11,6 +13,7 @@
 #include <QDir>
 #include <QEventLoop>
 #include <QFile>
+#include <QPrintPreviewWidget>
 #include <QTemporaryDir>
 #include <QTimer>
 #include <stdexcept>
@@ -46,6 +49,7 @@ void try_a_foreign_table(ImportPage& page, Session& session, const QTemporaryDir
     wait_until_quiet(session);
 }
 
+/// Shows the page with something on it.
 void prepare(MainWindow& window, Session& session, const QString& key, const QTemporaryDir& folder) {
     window.show_page(key);
     if (key == QStringLiteral("field_sheet") || key == QStringLiteral("plan")) window.show_test(QStringLiteral("T-PLAY-25"));
@@ -54,8 +58,10 @@ void prepare(MainWindow& window, Session& session, const QString& key, const QTe
         schedule->show_site("AV");
         schedule->set_rule({true, false, true, false, true, false, false}, QTime(22, 0), QTime(6, 0), 1);
     }
+    if (auto* plan = qobject_cast<PlanPage*>(window.page())) plan->scene().choose(5);
     auto* import = qobject_cast<ImportPage*>(window.page());
     if (import && !import->shown()) try_a_foreign_table(*import, session, folder);
+    window.page()->setFocus();
 }
 
 }  // namespace
@@ -71,18 +77,22 @@ void write_picture(QWidget& window, const QString& file) {
     if (!window.grab().save(file)) throw std::runtime_error("could not write " + utf8(file));
 }
 
-int write_page_pictures(MainWindow& window, Session& session, const QString& folder, const QStringList& pages) {
+int write_page_pictures(MainWindow& window, Session& session, const QString& book, const QString& folder,
+                        const QStringList& pages) {
     if (!QDir().mkpath(folder)) throw std::runtime_error("could not make " + utf8(folder));
     const QTemporaryDir files;
     int written = 0;
-    // What is worked out for a page is kept while its tone and size change.
     for (const QString& key : pages.isEmpty() ? window.page_keys() : pages) {
+        if (key != QStringLiteral("start") && !session.has_book()) window.open_book(book);
+        session.set_theme(Theme::light);
         prepare(window, session, key, files);
+        // What is worked out for a page is kept while its tone and size change.
         for (const Theme tone : {Theme::light, Theme::dark}) {
             session.set_theme(tone);
             for (const QSize size : {QSize(1280, 800), QSize(1920, 1080)}) {
                 window.resize(size);
                 wait_until_quiet(session);
+                if (auto* paper = window.page()->findChild<QPrintPreviewWidget*>()) paper->setCurrentPage(1);
                 const QString name = QStringLiteral("%1-%2x%3-%4.png")
                                          .arg(key).arg(size.width()).arg(size.height())
                                          .arg(tone == Theme::dark ? QStringLiteral("dark") : QStringLiteral("light"));

@@ -18,7 +18,9 @@ void wait_until_quiet(Session& session);
 /// Draws the window as it is. @throws std::runtime_error when the file cannot be written
 void write_picture(QWidget& window, const QString& file);
 /// A picture of each of those pages (all when none is named) in two sizes, light and dark, into
-/// `folder`: "sites-1280x800-light.png". @return how many
-int write_page_pictures(MainWindow& window, Session& session, const QString& folder, const QStringList& pages);
+/// `folder`: "sites-1280x800-light.png". The start page is shown without a book, the others with
+/// that one. @return how many
+int write_page_pictures(MainWindow& window, Session& session, const QString& book, const QString& folder,
+                        const QStringList& pages);
 
 }  // namespace evenfall::desktop

@@ -110,7 +110,11 @@ TEST_CASE("fixed sentences of the core are shown in Spanish too, and English sta
                                 calendar::make_date(2025, 8, 20), 1000.0 * units::us_gallon, "a leak, in English",
                                 meter::Confidence::high, {}, {}};
     CHECK(sentence_words(finding, UnitsShown::us) ==
-          QString::fromUtf8("caudal a todas horas, día tras día: una fuga, del 2025-06-10 al 2025-08-20, unos 1,000\u00a0gal"));
+          QString::fromUtf8("Medidor M-1: caudal a todas horas, día tras día: una fuga, del 2025-06-10 al 2025-08-20, unos 1,000\u00a0gal"));
+    CHECK(record_words("area A-1") == QStringLiteral("zona A-1"));
+    CHECK(dated_words("2025-01 to 2025-12: Some areas have no account.") ==
+          QString::fromUtf8("2025-01 a 2025-12: Algunas zonas no tienen balance."));
+    CHECK(dated_words("2025-01: odd") == QStringLiteral("2025-01: odd"));
     install_language(QStringLiteral("en"));
     CHECK(core_words(english.front()) == q(english.front()));
     CHECK(sentence_words(finding, UnitsShown::us) == QStringLiteral("a leak, in English"));

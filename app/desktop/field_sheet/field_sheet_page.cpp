@@ -163,7 +163,8 @@ QWidget* FieldSheetPage::make_head() {
     rule_ = new QComboBox;
     for (const auto rule : {audit::QuarterRule::whole_cans, audit::QuarterRule::nearest,
                             audit::QuarterRule::round_up, audit::QuarterRule::part_can}) {
-        rule_->addItem(words_of(rule), static_cast<int>(rule));
+        rule_->addItem(short_words_of(rule), static_cast<int>(rule));
+        rule_->setItemData(rule_->count() - 1, words_of(rule), Qt::ToolTipRole);
     }
     connect(rule_, &QComboBox::activated, this, [this] {
         sheet_.set(&SheetData::quarter_rule, static_cast<audit::QuarterRule>(rule_->currentData().toInt()),

@@ -47,6 +47,16 @@ QString words_of(audit::QuarterRule rule) {
     return {};
 }
 
+QString short_words_of(audit::QuarterRule rule) {
+    switch (rule) {
+        case audit::QuarterRule::whole_cans: return SheetFigures::tr("whole cans");
+        case audit::QuarterRule::nearest: return SheetFigures::tr("nearest number");
+        case audit::QuarterRule::round_up: return SheetFigures::tr("rounded up");
+        case audit::QuarterRule::part_can: return SheetFigures::tr("part of a can");
+    }
+    return {};
+}
+
 std::vector<Figure> sheet_figures(const FieldSheet& sheet, UnitsShown units) {
     Maker m{sheet, units, {}};
     const auto& r = sheet.result();

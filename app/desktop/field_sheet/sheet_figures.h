@@ -15,5 +15,7 @@ std::vector<Figure> sheet_figures(const FieldSheet& sheet, UnitsShown units);
 
 /// What a quarter means under that rule, in words.
 QString words_of(audit::QuarterRule rule);
+/// The same for a narrow list.
+QString short_words_of(audit::QuarterRule rule);
 
 }  // namespace evenfall::desktop

@@ -66,7 +66,7 @@ void ImportOutcome::add(const QString& file, std::size_t row, const QString& col
     for (int c = 0; c < 4; ++c) {
         auto* item = new QTableWidgetItem(cells[c]);
         item->setToolTip(cells[c]);
-        if (bad && c == 3) item->setForeground(look().warn);
+        if (c == 3) item->setData(Qt::UserRole, bad);
         table_->setItem(at, c, item);
     }
     table_->item(at, 0)->setData(Qt::UserRole, file);
@@ -107,9 +107,17 @@ void ImportOutcome::show_results(const std::vector<exchange::ImportResult>& resu
     refused_->setVisible(QFile::exists(rejects));
     if (!error.isEmpty()) add({}, 0, {}, error, true);
     for (const auto& r : results) add_result(r, dry);
+    restyle();
     table_->resizeColumnsToContents();
     for (int c = 0; c < 3; ++c) table_->setColumnWidth(c, table_->columnWidth(c) + 8);
     table_->horizontalHeader()->setStretchLastSection(true);
+}
+
+void ImportOutcome::restyle() {
+    for (int r = 0; r < table_->rowCount(); ++r) {
+        QTableWidgetItem* words = table_->item(r, 3);
+        if (words->data(Qt::UserRole).toBool()) words->setForeground(look().warn);
+    }
 }
 
 bool ImportOutcome::write_refused(const QString& path) const {

@@ -23,6 +23,8 @@ class ImportOutcome : public QWidget {
     /// @param rejects  the file with the refused rows; need not exist
     void show_results(const std::vector<exchange::ImportResult>& results, const QString& error, bool dry,
                       const QString& rejects);
+    /// After a change of colours.
+    void restyle();
     /// Writes the refused rows of the last run; false when there are none. @throws std::runtime_error
     bool write_refused(const QString& path) const;
     QTableWidget* table() const { return table_; }

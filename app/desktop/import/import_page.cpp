@@ -133,11 +133,12 @@ QWidget* ImportPage::make_choices() {
     delimiter_->addItem(tr("tab"), QStringLiteral("\t"));
     delimiter_->addItem(tr("bar |"), QStringLiteral("|"));
     missing_ = new QLineEdit;
+    missing_->setMinimumWidth(70);
     missing_->setPlaceholderText(tr("-6999; n/a"));
     missing_->setToolTip(tr("Texts that stand for no value, parted by semicolons; an empty cell does anyway"));
     for (QComboBox* b : {kind_, dates_, decimals_, delimiter_}) {
         b->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-        b->setMinimumContentsLength(8);
+        b->setMinimumContentsLength(5);
     }
     row->addWidget(labelled(tr("&Kind of table"), kind_), 4);
     row->addWidget(labelled(tr("&Dates"), dates_), 4);
@@ -160,6 +161,8 @@ QWidget* ImportPage::make_below() {
     conflicts_->addItem(tr("other values: keep the book's"), static_cast<int>(exchange::ConflictChoice::keep));
     conflicts_->addItem(tr("other values: take the file's"), static_cast<int>(exchange::ConflictChoice::replace));
     conflicts_->setAccessibleName(tr("Where the book has another value"));
+    conflicts_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    conflicts_->setMinimumContentsLength(30);
     choices->addWidget(rest_);
     choices->addWidget(conflicts_);
     below->addLayout(choices);
@@ -171,7 +174,10 @@ QWidget* ImportPage::make_below() {
 
 void ImportPage::book_changed() { show_state(); }
 
-void ImportPage::theme_changed() { show_plan(); }
+void ImportPage::theme_changed() {
+    show_plan();
+    outcome_->restyle();
+}
 
 ImportPlan* ImportPage::shown() {
     const int at = files_->currentRow();

@@ -75,6 +75,9 @@ SeasonPage::SeasonPage(Session& session, QWidget* parent)
     findings_ = new QListWidget;
     findings_->setAccessibleName(tr("Findings"));
     findings_->setWordWrap(true);
+    findings_->setTextElideMode(Qt::ElideNone);
+    findings_->setResizeMode(QListView::Adjust);
+    findings_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
     findings_->setFrameShape(QFrame::NoFrame);
     findings_->setSpacing(3);
     findings_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
@@ -176,6 +179,7 @@ void SeasonPage::ask() {
             return;
         }
         answer_ = std::move(*found);
+        if (answer_) sort_by_urgency(answer_->meter_findings);
         state_->setText(error);
         show_answer();
         Q_EMIT answered();
@@ -214,14 +218,14 @@ void SeasonPage::show_findings() {
     if (!answer_) return;
     for (std::size_t i = 0; i < answer_->meter_findings.size(); ++i) {
         const auto& f = answer_->meter_findings[i];
-        auto* item = new QListWidgetItem(tr("Meter %1: %2").arg(q(f.meter), sentence_words(f, session().units())));
+        auto* item = new QListWidgetItem(sentence_words(f, session().units()));
         item->setData(Qt::UserRole, static_cast<int>(i));
         item->setToolTip(tr("Limit: %1\nSource: %2\nHow sure: %3")
                              .arg(q(f.limit), q(f.source), confidence_words(f.confidence)));
         findings_->addItem(item);
     }
     for (const auto& f : answer_->result.findings) {
-        findings_->addItem(q(f.record) + QStringLiteral(": ") + q(f.sentence));
+        findings_->addItem(record_words(f.record) + QStringLiteral(": ") + dated_words(f.sentence));
     }
     if (findings_->count() == 0) findings_->addItem(tr("Nothing stands out."));
 }

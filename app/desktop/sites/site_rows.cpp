@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/sites/site_rows.h"
 
+#include "app/desktop/finding_words.h"
 #include "app/desktop/season/season_range.h"
 #include "core/store/meter_store.h"
 #include "core/store/reading_pages.h"
@@ -47,11 +48,7 @@ void judge(const store::Book& book, SiteRow& row) {
             book, {row.code, year.first, year.last, "general", "nrcs", audit::QuarterRule::whole_cans});
         row.over_budget = answer.result.total.over_budget;
         auto findings = answer.meter_findings;
-        // The surest and the largest first: a leak seen every night before a gap of a day.
-        std::stable_sort(findings.begin(), findings.end(), [](const auto& a, const auto& b) {
-            if (a.confidence != b.confidence) return a.confidence > b.confidence;
-            return a.volume.value_or(units::Volume{}) > b.volume.value_or(units::Volume{});
-        });
+        sort_by_urgency(findings);
         row.attention = std::move(findings);
     } catch (const std::exception& e) {
         row.not_judged_because = e.what();

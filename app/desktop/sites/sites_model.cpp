@@ -8,6 +8,13 @@
 #include <utility>
 
 namespace evenfall::desktop {
+namespace {
+
+bool is_number(int column) {
+    return column == SitesModel::areas || column == SitesModel::size || column == SitesModel::over_budget;
+}
+
+}  // namespace
 
 void SitesModel::set_rows(std::vector<SiteRow> rows, UnitsShown units) {
     beginResetModel();
@@ -28,7 +35,7 @@ void SitesModel::set_units(UnitsShown units) {
 }
 
 QString SitesModel::line_of(const meter::MeterFinding& finding, UnitsShown units) {
-    return tr("meter %1: %2").arg(q(finding.meter), sentence_words(finding, units));
+    return sentence_words(finding, units);
 }
 
 int SitesModel::rowCount(const QModelIndex& parent) const {
@@ -71,9 +78,7 @@ QVariant SitesModel::data(const QModelIndex& index, int role) const {
         case Qt::ToolTipRole:
             return text(r, index.column());
         case Qt::TextAlignmentRole: {
-            const int c = index.column();
-            const bool right = c == areas || c == size || c == over_budget;
-            return static_cast<int>((right ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+            return static_cast<int>((is_number(index.column()) ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
         }
         case Qt::ForegroundRole:
             if (index.column() == attention && r.judged && r.attention.empty()) return QBrush(look().faint);
@@ -94,14 +99,18 @@ QVariant SitesModel::data(const QModelIndex& index, int role) const {
 }
 
 QVariant SitesModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
+    if (orientation != Qt::Horizontal) return {};
+    if (role == Qt::TextAlignmentRole) {
+        return static_cast<int>((is_number(section) ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+    }
+    if (role != Qt::DisplayRole) return {};
     switch (section) {
         case name: return tr("Site");
         case organisation: return tr("Organisation");
         case areas: return tr("Areas");
         case size: return tr("Size");
         case last_reading: return tr("Last reading");
-        case over_budget: return tr("Over budget, last year read");
+        case over_budget: return tr("Over last year's budget");
         case attention: return tr("What to look at");
         default: return {};
     }

@@ -23,7 +23,7 @@ class SitesModel : public QAbstractTableModel {
     void set_units(UnitsShown units);
     const SiteRow& row(int index) const { return rows_[static_cast<std::size_t>(index)]; }
 
-    /// "meter M-1: ..." in the language shown
+    /// A finding in the language shown.
     static QString line_of(const meter::MeterFinding& finding, UnitsShown units);
 
     int rowCount(const QModelIndex& parent = {}) const override;

@@ -41,6 +41,7 @@ SitesPage::SitesPage(Session& session, QWidget* parent)
     table_->sortByColumn(SitesModel::over_budget, Qt::DescendingOrder);
     table_->setSelectionBehavior(QAbstractItemView::SelectRows);
     table_->setSelectionMode(QAbstractItemView::SingleSelection);
+    table_->setWordWrap(false);
     table_->setShowGrid(false);
     table_->setAlternatingRowColors(true);
     table_->setTabKeyNavigation(false);
@@ -51,7 +52,7 @@ SitesPage::SitesPage(Session& session, QWidget* parent)
     table_->horizontalHeader()->setHighlightSections(false);
     table_->horizontalHeader()->setStretchLastSection(true);
     table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    const int widths[] = {190, 150, 60, 90, 100, 180};
+    const int widths[] = {180, 145, 66, 92, 104, 176};
     for (int c = 0; c < 6; ++c) table_->setColumnWidth(c, widths[c]);
     auto* list = new QVBoxLayout;
     list->addWidget(table_);

@@ -390,6 +390,22 @@
         <source>no spread in the resamples</source>
         <translation>sin dispersión en los remuestreos</translation>
     </message>
+    <message>
+        <source>area</source>
+        <translation>zona</translation>
+    </message>
+    <message>
+        <source>meter</source>
+        <translation>medidor</translation>
+    </message>
+    <message>
+        <source>weather</source>
+        <translation>tiempo</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
 </context>
 <context>
     <name>EvidenceDialog</name>
@@ -544,6 +560,10 @@
     <message>
         <source>settings of areas</source>
         <translation>ajustes de zonas</translation>
+    </message>
+    <message>
+        <source>Meter %1: %2</source>
+        <translation>Medidor %1: %2</translation>
     </message>
 </context>
 <context>
@@ -1587,6 +1607,22 @@
     <message>
         <source>in brackets: the %1 interval, cans drawn again 10,000 times (%2)</source>
         <translation>entre paréntesis: el intervalo de %1, recipientes sorteados de nuevo 10,000 veces (%2)</translation>
+    </message>
+    <message>
+        <source>whole cans</source>
+        <translation>recipientes enteros</translation>
+    </message>
+    <message>
+        <source>nearest number</source>
+        <translation>número más cercano</translation>
+    </message>
+    <message>
+        <source>rounded up</source>
+        <translation>redondeado hacia arriba</translation>
+    </message>
+    <message>
+        <source>part of a can</source>
+        <translation>parte de un recipiente</translation>
     </message>
 </context>
 <context>
@@ -3544,10 +3580,6 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         <translation>Detenido.</translation>
     </message>
     <message>
-        <source>Meter %1: %2</source>
-        <translation>Medidor %1: %2</translation>
-    </message>
-    <message>
         <source>Limit: %1
 Source: %2
 How sure: %3</source>
@@ -3669,20 +3701,16 @@ Qué tan seguro: %3</translation>
         <translation>Última lectura</translation>
     </message>
     <message>
-        <source>Over budget, last year read</source>
-        <translation>Sobre presupuesto, último año leído</translation>
-    </message>
-    <message>
         <source>What to look at</source>
         <translation>Qué mirar</translation>
     </message>
     <message>
-        <source>meter %1: %2</source>
-        <translation>medidor %1: %2</translation>
-    </message>
-    <message>
         <source>no readings</source>
         <translation>sin lecturas</translation>
+    </message>
+    <message>
+        <source>Over last year&apos;s budget</source>
+        <translation>Sobre el presupuesto, último año</translation>
     </message>
 </context>
 <context>
