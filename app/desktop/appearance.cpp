@@ -87,6 +87,10 @@ QTableView, QTreeView, QListView { background: %surface; alternate-background-co
 QTableView:focus, QListView:focus { border: 1px solid %accent; }
 QListWidget#strip:focus { border: none; border-left: 4px solid %accent; }
 QTableView::item { border: none; padding: 2px 5px; }
+QListView::item { padding: 3px 4px; }
+QHeaderView#sorted::up-arrow, QHeaderView#sorted::down-arrow { subcontrol-position: top center; width: 8px; height: 8px; }
+QHeaderView#sorted::up-arrow { image: url(:/pictures/up-%tone.svg); }
+QHeaderView#sorted::down-arrow { image: url(:/pictures/down-%tone.svg); }
 QTableCornerButton::section { background: %surface; border: none; border-bottom: 1px solid %rule; }
 QHeaderView { background: %surface; border: none; }
 QHeaderView::section { background: %surface; color: %faint; border: none;

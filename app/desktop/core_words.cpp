@@ -33,6 +33,7 @@ namespace {
     QT_TRANSLATE_NOOP("Core", "The off-target share is not known and was counted as 0."),
     QT_TRANSLATE_NOOP("Core", "The readings are too far apart to show a leak; it was counted as 0."),
     QT_TRANSLATE_NOOP("Core", "The leak found is larger than the volume and was cut to it."),
+    QT_TRANSLATE_NOOP("Core", "The need contains the leaching requirement of salty water; rain that leaches is not counted against it, and by cans that water shows as drained."),
     QT_TRANSLATE_NOOP("Core", "Some areas have no account."),
     QT_TRANSLATE_NOOP("Core", "Some months have no account."),
     QT_TRANSLATE_NOOP("Core", "area"),

@@ -54,13 +54,16 @@ void FigureTable::fill(const QStringList& heads, const std::vector<std::vector<F
         const bool number = !rows_.empty() && rows_.front()[static_cast<std::size_t>(c)].number;
         horizontalHeaderItem(c)->setTextAlignment((number ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     }
-    if (columnCount() > 0) horizontalHeader()->setStretchLastSection(true);
+    // Else the last column would count with the width it was stretched to before.
+    horizontalHeader()->setStretchLastSection(false);
     if (!parts_.empty()) {
+        horizontalHeader()->setStretchLastSection(columnCount() > 0);
         set_widths();
         return;
     }
     resizeColumnsToContents();
     for (int c = 0; c < columnCount(); ++c) setColumnWidth(c, columnWidth(c) + 10);
+    if (columnCount() > 0) horizontalHeader()->setStretchLastSection(true);
 }
 
 void FigureTable::share_width(std::vector<int> parts) {

@@ -13,7 +13,9 @@
 #include <QDir>
 #include <QEventLoop>
 #include <QFile>
+#include <QAbstractScrollArea>
 #include <QPrintPreviewWidget>
+#include <QScrollBar>
 #include <QTemporaryDir>
 #include <QTimer>
 #include <stdexcept>
@@ -47,6 +49,11 @@ void try_a_foreign_table(ImportPage& page, Session& session, const QTemporaryDir
     page.dates()->setCurrentIndex(1);
     page.run(true);
     wait_until_quiet(session);
+}
+
+/// Another size of the window leaves the pages of a report somewhere in their middle.
+void show_top(const QPrintPreviewWidget& paper) {
+    if (auto* view = paper.findChild<QAbstractScrollArea*>()) view->verticalScrollBar()->setValue(0);
 }
 
 /// Shows the page with something on it.
@@ -92,7 +99,7 @@ int write_page_pictures(MainWindow& window, Session& session, const QString& boo
             for (const QSize size : {QSize(1280, 800), QSize(1920, 1080)}) {
                 window.resize(size);
                 wait_until_quiet(session);
-                if (auto* paper = window.page()->findChild<QPrintPreviewWidget*>()) paper->setCurrentPage(1);
+                if (auto* paper = window.page()->findChild<QPrintPreviewWidget*>()) show_top(*paper);
                 const QString name = QStringLiteral("%1-%2x%3-%4.png")
                                          .arg(key).arg(size.width()).arg(size.height())
                                          .arg(tone == Theme::dark ? QStringLiteral("dark") : QStringLiteral("light"));

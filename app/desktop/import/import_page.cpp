@@ -252,8 +252,11 @@ void ImportPage::mark_issues() {
                 if (!place.column.empty() && plan->header[static_cast<std::size_t>(c)] != place.column) continue;
                 QTableWidgetItem* item = preview_->item(r, c);
                 if (!item) continue;
-                item->setBackground(look().warn);
-                item->setForeground(look().surface);
+                QFont font = item->font();
+                font.setBold(true);
+                font.setUnderline(true);
+                item->setFont(font);
+                item->setForeground(look().warn);
                 item->setToolTip(words);
             }
         }

@@ -49,6 +49,7 @@ SitesPage::SitesPage(Session& session, QWidget* parent)
     table_->setAccessibleName(tr("Sites"));
     table_->verticalHeader()->hide();
     table_->verticalHeader()->setDefaultSectionSize(30);
+    table_->horizontalHeader()->setObjectName(QStringLiteral("sorted"));
     table_->horizontalHeader()->setHighlightSections(false);
     table_->horizontalHeader()->setStretchLastSection(true);
     table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);

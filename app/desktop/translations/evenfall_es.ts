@@ -406,6 +406,10 @@
         <source>%1 to %2</source>
         <translation>%1 a %2</translation>
     </message>
+    <message>
+        <source>The need contains the leaching requirement of salty water; rain that leaches is not counted against it, and by cans that water shows as drained.</source>
+        <translation>La necesidad incluye el requerimiento de lavado del agua salina; la lluvia que lava no se descuenta de él, y en el balance por recipientes esa agua figura como drenada.</translation>
+    </message>
 </context>
 <context>
     <name>EvidenceDialog</name>
