@@ -9,11 +9,11 @@
 #include "app/desktop/season/season_page.h"
 #include "app/desktop/task.h"
 
+#include <QAbstractScrollArea>
 #include <QComboBox>
 #include <QDir>
 #include <QEventLoop>
 #include <QFile>
-#include <QAbstractScrollArea>
 #include <QPrintPreviewWidget>
 #include <QScrollBar>
 #include <QTemporaryDir>

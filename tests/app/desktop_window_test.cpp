@@ -62,6 +62,18 @@ TEST_CASE("every page opens with the demo book, in both units and both tones", "
     }
 }
 
+TEST_CASE("the window fits a screen of 1280 by 800, whatever page has been shown", "[desktop][constructed]") {
+    Shown s;
+    for (const QString& key : s.window.page_keys()) {
+        s.window.show_page(key);
+        REQUIRE(wait_for_work(s.session));
+        QCoreApplication::processEvents();
+        CAPTURE(key.toStdString());
+        CHECK(s.window.minimumSizeHint().width() <= 1280);
+        CHECK(s.window.minimumSizeHint().height() <= 800);
+    }
+}
+
 TEST_CASE("everything that can be worked has a name for a screen reader", "[desktop][constructed]") {
     Shown s;
     for (const QString& key : s.window.page_keys()) {
