@@ -6,14 +6,13 @@
 #include "core/plan/matched.h"
 #include "core/plan/outline.h"
 #include "reports/content/look.h"
+#include "reports/text/plan_panel.h"
 #include "reports/text/svg_page.h"
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 #include <numbers>
 #include <stdexcept>
-#include <tuple>
 
 namespace evenfall::reports {
 namespace {
@@ -59,9 +58,7 @@ class Drawer {
         draw_titles();
         draw_scale_bar();
         draw_north();
-        double y = draw_legend(map_y + 4.0);
-        y = draw_head_schedule(y + 7.0);
-        draw_stations(y + 7.0);
+        draw_panel(page_, plan_, drawing_, {panel_x, map_y + 4.0, panel_w, page_h - margin - 8.0});
         return page_.finish();
     }
 
@@ -151,22 +148,9 @@ class Drawer {
         }
         const bool labels = plan_.heads.size() <= most_labels && drawing_.view != PlanView::difference;
         for (const Head& h : plan_.heads) {
-            symbol(px(h.x), py(h.y), h.arc, h.facing);
+            draw_head_symbol(page_, px(h.x), py(h.y), h.arc, h.facing);
             if (labels) page_.text(px(h.x) + 1.3, py(h.y) - 0.8, 2.0, h.station.empty() ? h.id : h.id + "/" + h.station);
         }
-    }
-
-    /// A ring with the arc blacked in: what is watered is told without colour.
-    void symbol(double x, double y, double arc, double facing) {
-        constexpr double r = 0.9;
-        page_.circle(x, y, r, {arc >= 360.0 ? "#1e2a33" : "#ffffff", "#1e2a33", 0.2});
-        if (arc >= 360.0) return;
-        const double from = (facing - arc / 2.0) * std::numbers::pi / 180.0;
-        const double to = (facing + arc / 2.0) * std::numbers::pi / 180.0;
-        const auto spot = [&](double a) { return SvgPage::number(x + r * std::sin(a)) + " " + SvgPage::number(y - r * std::cos(a)); };
-        page_.path("M" + SvgPage::number(x) + " " + SvgPage::number(y) + "L" + spot(from) + "A" + SvgPage::number(r) + " " +
-                       SvgPage::number(r) + " 0 " + (arc > 180.0 ? "1" : "0") + " 1 " + spot(to) + "Z",
-                   {"#1e2a33"});
     }
 
     const plan::Overlap& overlap() const {
@@ -181,12 +165,7 @@ class Drawer {
             return rate < dry_ * mean ? 0 : rate > wet_ * mean ? 2 : 1;
         }
         const double top = overlap().prediction.highest_rate.in(units::millimetre_per_hour);
-        return top > 0.0 ? std::min(steps_ - 1, static_cast<int>(rate / top * steps_)) : 0;
-    }
-
-    std::string fill_of(int kind) const {
-        if (drawing_.view == PlanView::islands) return kind == 0 ? "url(#dry)" : kind == 2 ? "url(#wet)" : "#d8e6ef";
-        return hex(depth_colour((kind + 0.5) / steps_));
+        return top > 0.0 ? std::min(rate_steps - 1, static_cast<int>(rate / top * rate_steps)) : 0;
     }
 
     /// Blocks of cells, each the mean of its turf cells; neighbours of one class in one rectangle.
@@ -228,7 +207,7 @@ class Drawer {
         const double y = py((r.y0 + end * r.hy) / metres());
         const double scale = mm_ / metres();
         // A hair wider than the cells, so that no white seam shows between rectangles.
-        page_.rectangle(x, y, (to - from) * r.hx * scale + 0.02, (end - row) * r.hy * scale + 0.02, {fill_of(kind)});
+        page_.rectangle(x, y, (to - from) * r.hx * scale + 0.02, (end - row) * r.hy * scale + 0.02, {fill_of(drawing_.view, kind)});
     }
 
     void draw_cans() {
@@ -238,7 +217,7 @@ class Drawer {
             const double difference = can.caught.in(units::millimetre) -
                                       drawing_.audit->common_output * can.predicted.in(units::millimetre);
             const int kind = difference < (dry_ - 1.0) * mean ? 0 : difference > (wet_ - 1.0) * mean ? 2 : 1;
-            page_.circle(px(can.place.x), py(can.place.y), 1.6, {kind == 0 ? "url(#dry)" : kind == 2 ? "url(#wet)" : "#d8e6ef", "#1e2a33", 0.15});
+            page_.circle(px(can.place.x), py(can.place.y), 1.6, {fill_of(drawing_.view, kind), "#1e2a33", 0.15});
             const double shown = us_ ? difference / 25.4 : difference;
             page_.text(px(can.place.x), py(can.place.y) + 3.7, 1.9, (difference > 0.0 ? "+" : "") + format_fixed(shown, us_ ? 2 : 1), "middle");
         }
@@ -261,8 +240,20 @@ class Drawer {
         return "";
     }
 
+    /// A title that is too long for the sheet gets smaller, down to what can be read, and is then cut.
+    void draw_title() {
+        const std::string title = drawing_.title.empty() ? "Design plan" : printable(drawing_.title, 200);
+        const auto letters = static_cast<double>(std::count_if(title.begin(), title.end(), [](char c) {
+            return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U;  // of a letter of several bytes only the first
+        }));
+        // DejaVu Sans Bold is about 0.7 of its size wide.
+        const double fits = (page_w - 2.0 * margin) / (0.7 * letters);
+        const double size = std::clamp(fits, 2.8, 5.5);
+        page_.text(margin, margin + 5.0, size, title, "start", true);
+    }
+
     void draw_titles() {
-        page_.text(margin, margin + 5.0, 5.5, drawing_.title.empty() ? "Design plan" : drawing_.title, "start", true);
+        draw_title();
         page_.text(margin, margin + 11.0, 3.6, view_name() + (drawing_.overlap ? summary() : ""));
         page_.text(margin, page_h - margin + 2.0, 2.4,
                    "A drawing to check, not a permit: follow local codes on backflow, reclaimed water and setbacks; call before digging; "
@@ -274,17 +265,7 @@ class Drawer {
         std::string out;
         if (p.du_lq) out += "; DU low quarter " + format_fixed(p.du_lq->percent(), 1) + " %";
         if (p.cu) out += ", CU " + format_fixed(p.cu->percent(), 1) + " %";
-        return out + ", mean " + rate_text(p.mean_rate) + ", off target " + format_fixed(p.off_target_share.percent(), 1) + " %";
-    }
-
-    std::string rate_text(units::Rate rate) const {
-        return us_ ? format_fixed(rate.in(units::inch_per_hour), 2) + " in/h" : format_fixed(rate.in(units::millimetre_per_hour), 1) + " mm/h";
-    }
-    std::string length_text(double metre, int decimals) const {
-        return us_ ? format_fixed(metre / 0.3048, decimals) + " ft" : format_fixed(metre, decimals) + " m";
-    }
-    std::string flow_text(units::Flow flow) const {
-        return us_ ? format_fixed(flow.in(units::gallon_per_minute), 2) + " gpm" : format_fixed(flow.in(units::cubic_metre_per_hour), 3) + " m3/h";
+        return out + ", mean " + rate_text(p.mean_rate, drawing_.units) + ", off target " + format_fixed(p.off_target_share.percent(), 1) + " %";
     }
 
     /// Four steps of a round length, about a fifth of the drawing's width.
@@ -311,104 +292,6 @@ class Drawer {
         page_.text(x + 3.5, y - 5.0, 4.0, "N", "start", true);
     }
 
-    double heading(double y, const std::string& text) {
-        page_.text(panel_x, y, 3.4, text, "start", true);
-        page_.line(panel_x, y + 1.2, panel_x + panel_w, y + 1.2, {"none", "#6b747b", 0.2});
-        return y + 5.0;
-    }
-
-    double legend_box(double y, const Pen& pen, const std::string& text) {
-        page_.rectangle(panel_x, y - 2.6, 6.0, 3.2, pen);
-        page_.text(panel_x + 8.5, y, 2.7, text);
-        return y + 4.6;
-    }
-
-    double draw_legend(double y) {
-        y = heading(y, "Legend");
-        const auto head = [&](double arc, const std::string& text) {
-            symbol(panel_x + 3.0, y - 1.0, arc, 0.0);
-            page_.text(panel_x + 8.5, y, 2.7, text);
-            y += 4.6;
-        };
-        head(360.0, "head, full circle");
-        head(180.0, "head, part circle: black is watered");
-        y = legend_box(y, {"#eef4e6", "#1e2a33", 0.3}, "turf");
-        if (!plan_.no_water.empty()) y = legend_box(y, {"url(#paved)", "#6b747b", 0.2}, "paving, no water");
-        if (!plan_.obstacles.empty()) y = legend_box(y, {"#c9ced2", "#1e2a33", 0.3}, "obstacle (its shadow is not computed)");
-        if (!plan_.pipes.empty()) y = legend_line(y, "3 1", "pipe");
-        if (!plan_.lanes.empty()) y = legend_line(y, "4 1 1 1", "lane of a travelling gun");
-        if (!plan_.pivots.empty()) y = legend_line(y, "4 1 1 1", "towers of a centre pivot");
-        if (drawing_.view == PlanView::rate) {
-            const double top = overlap().prediction.highest_rate.in(units::millimetre_per_hour);
-            for (int i = 0; i < steps_; ++i) {
-                y = legend_box(y, {fill_of(i), "#6b747b", 0.1},
-                               rate_text(top * i / steps_ * units::millimetre_per_hour) + " to " +
-                                   rate_text(top * (i + 1) / steps_ * units::millimetre_per_hour));
-            }
-        } else if (drawing_.view == PlanView::islands || drawing_.view == PlanView::difference) {
-            const std::string less = format_fixed(100.0 * (1.0 - dry_), 0), more = format_fixed(100.0 * (wet_ - 1.0), 0);
-            const bool field = drawing_.view == PlanView::islands;
-            y = legend_box(y, {"url(#dry)", "#6b747b", 0.1}, field ? "dry: more than " + less + " % below the mean" : "less than designed by over " + less + " % of the mean catch");
-            y = legend_box(y, {"#d8e6ef", "#6b747b", 0.1}, "between");
-            y = legend_box(y, {"url(#wet)", "#6b747b", 0.1}, field ? "wet: more than " + more + " % above the mean" : "more than designed by over " + more + " % of the mean catch");
-            if (!field) {
-                page_.text(panel_x, y, 2.7, std::string("numbers: caught less designed, ") + (us_ ? "in" : "mm") + "; design times the common " +
-                                                format_fixed(100.0 * drawing_.audit->common_output, 0) + " %");
-                y += 4.6;
-            }
-        }
-        return y;
-    }
-
-    double legend_line(double y, const std::string& dash, const std::string& text) {
-        page_.line(panel_x, y - 1.0, panel_x + 6.0, y - 1.0, {"none", "#1e2a33", 0.35, dash});
-        page_.text(panel_x + 8.5, y, 2.7, text);
-        return y + 4.6;
-    }
-
-    double table_row(double y, const std::vector<std::pair<double, std::string>>& cells, bool bold) {
-        for (const auto& [x, text] : cells) page_.text(panel_x + x, y, 2.5, text, "start", bold);
-        return y + 3.9;
-    }
-
-    double draw_head_schedule(double y) {
-        const plan::Sprinklers all = plan::sprinklers_of(plan_);
-        y = heading(y, "Head schedule");
-        y = table_row(y, {{0, "nozzle"}, {36, "arc"}, {50, "radius"}, {68, "flow"}, {90, "heads"}}, true);
-        std::map<std::tuple<std::string, double, std::string, std::string>, std::size_t> kinds;
-        for (std::size_t i = 0; i < plan_.heads.size(); ++i) {
-            const Head& h = plan_.heads[i];
-            ++kinds[{h.nozzle.empty() ? "as typed" : h.nozzle, h.arc, length_text(all.heads[i].radius, 1),
-                     flow_text(units::Flow::from_si(all.heads[i].flow))}];
-        }
-        std::size_t shown = 0;
-        for (const auto& [kind, count] : kinds) {
-            if (++shown > 14) {
-                return table_row(y, {{0, "and " + std::to_string(kinds.size() - 14) + " more kinds"}}, false);
-            }
-            const auto& [nozzle, arc, radius, flow] = kind;
-            y = table_row(y, {{0, printable(nozzle, 24)}, {36, format_fixed(arc, 0)}, {50, radius}, {68, flow}, {90, std::to_string(count)}}, false);
-        }
-        return y;
-    }
-
-    void draw_stations(double y) {
-        y = heading(y, "Stations");
-        y = table_row(y, {{0, "station"}, {26, "heads"}, {40, "flow"}, {64, "rates match"}}, true);
-        const auto stations = plan::matched_precipitation(plan_, plan::usual_matched_spread());
-        std::size_t shown = 0;
-        for (const auto& s : stations) {
-            if (y > page_h - margin - 8.0 || ++shown > 30) {
-                table_row(y, {{0, "and " + std::to_string(stations.size() - shown + 1) + " more stations"}}, false);
-                return;
-            }
-            std::size_t heads = 0;
-            for (const auto& g : s.groups) heads += g.heads.size();
-            y = table_row(y, {{0, s.station.empty() ? "(none)" : printable(s.station, 16)}, {26, std::to_string(heads)}, {40, flow_text(s.flow)},
-                              {64, s.matched ? "yes" : "no: " + std::to_string(s.groups.size()) + " rates"}}, false);
-        }
-    }
-
     const Plan& plan_;
     const PlanDrawing& drawing_;
     bool us_;
@@ -418,7 +301,6 @@ class Drawer {
     double mm_ = 1.0;       ///< on paper for one plan unit
     const double dry_ = plan::plan_limit("island_dry");
     const double wet_ = plan::plan_limit("island_wet");
-    static constexpr int steps_ = 8;
 };
 
 }  // namespace

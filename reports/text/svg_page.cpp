@@ -44,7 +44,7 @@ SvgPage::SvgPage(double width_mm, double height_mm, std::string_view title, std:
     const std::string w = number(width_mm);
     const std::string h = number(height_mm);
     out_ = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"" + w +
-           "mm\" height=\"" + h + "mm\" viewBox=\"0 0 " + w + " " + h + "\" font-family=\"sans-serif\">\n<title>" + escaped(title) +
+           "mm\" height=\"" + h + "mm\" viewBox=\"0 0 " + w + " " + h + "\" font-family=\"DejaVu Sans, sans-serif\">\n<title>" + escaped(title) +
            "</title>\n<defs>" + std::string(definitions) + "</defs>\n";
     rectangle(0.0, 0.0, width_mm, height_mm, {"#ffffff"});
 }
