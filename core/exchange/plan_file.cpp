@@ -51,11 +51,21 @@ class PlanReader {
         check_version();
         check_keys(root_, "",
                    {"evenfall_plan", "name", "note", "units", "outline", "more_outlines", "no_water",
-                    "obstacles", "heads", "nozzles", "profiles", "pipes", "lanes", "pivots"});
+                    "obstacles", "heads", "nozzles", "profiles", "pipes", "lanes", "pivots", "assumed"});
         if (root_.contains("name")) plan_.name = text(root_["name"], "name");
         if (root_.contains("note")) static_cast<void>(text(root_["note"], "note"));
+        read_assumed();
         read_units();
         read_outlines();
+    }
+
+    /// What was filled in when the plan was first read stays an assumption when it is read again.
+    void read_assumed() {
+        const json* sentences = list(root_, "assumed", "");
+        if (!sentences) return;
+        for (std::size_t i = 0; i < sentences->size() && issues_.size() < most_issues; ++i) {
+            plan_.assumed.push_back(text((*sentences)[i], indexed("assumed", i)));
+        }
     }
 
     static constexpr std::size_t most_issues = 100;

@@ -81,6 +81,7 @@ std::string plan_text(const Plan& plan) {
         root["profiles"][leg.name] = std::move(readings);
     }
     add_drawn(root, plan);
+    if (!plan.assumed.empty()) root["assumed"] = plan.assumed;
     return root.dump(1) + "\n";
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/row_reader.h"
 
+#include "core/exchange/csv_text.h"
 #include "core/units/number.h"
 
 #include <algorithm>
@@ -130,7 +131,7 @@ std::string_view RowReader::text(std::string_view group) const {
     for (const std::string& m : format_.missing) {
         if (cell == m) return {};
     }
-    return cell;
+    return unguarded(cell);
 }
 
 void RowReader::refuse(std::string_view group, std::string_view found, std::string expected) {

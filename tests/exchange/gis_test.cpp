@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Workbooks and maps through the module. All CONSTRUCTED; the files are written here by GDAL.
+#include "core/exchange/areas_geojson.h"
 #include "core/exchange/gis_loader.h"
 #include "core/exchange/import.h"
 #include "core/store/meter_store.h"
@@ -229,4 +230,60 @@ TEST_CASE("a plane drawing needs its unit", "[exchange][constructed][gis]") {
     CHECK_THAT(desk.refusal(file), Contains("a reference system"));
     desk.put(file, R"({"evenfall_map": 1, "drawing_unit": "ft", "constants": {"area": "D", "site": "S"}})");
     CHECK_THAT(store::find_outline(desk.book, "D")->measured.in(units::square_foot), WithinRel(5000.0, 1e-9));
+}
+
+// GDAL is the outside reader: what it makes of our file must be what the book holds.
+TEST_CASE("the map of areas as GDAL reads it, and back into a book", "[exchange][constructed][gis]") {
+    Desk desk;
+    const std::string two = R"({"type":"MultiPolygon","coordinates":[[[[11,50],[11,50.01],[11.01,50.01],[11.01,50],[11,50]]],
+        [[[12,50],[12,50.01],[12.01,50.01],[12.01,50],[12,50]]]]})";
+    desk.put(desk.scratch.write("a.geojson", collection(feature(R"({"area":"N","site":"S"})", square) + "," +
+                                                        feature(R"({"area":"M","site":"S"})", two))));
+    desk.put(desk.scratch.write("b.csv", "area,site,size_m2\nB,S,10\n"));
+    const Path map = desk.scratch / "map.geojson";
+    FeatureFile file(map);
+    for (const char* code : {"N", "M", "B"}) {
+        const auto outline = store::find_outline(desk.book, code);
+        const auto shown = map_outline(outline ? outline->geojson : "", outline ? outline->measured : units::Area());
+        file.feature(code, shown.geometry, {{"area", std::string(code)}, {"site", std::string("S")}, {"du_lq", 0.625},
+                                            {"use_gal", std::monostate()}});
+    }
+    file.close();
+
+    GDALAllRegister();
+    const auto read = GDALDatasetUniquePtr(GDALDataset::Open(map.c_str(), GDAL_OF_VECTOR));
+    REQUIRE(read);
+    OGRLayer* layer = read->GetLayer(0);
+    REQUIRE(layer->GetFeatureCount() == 3);
+    REQUIRE(layer->GetSpatialRef() != nullptr);
+    CHECK(std::string(layer->GetSpatialRef()->GetAuthorityCode(nullptr)) == "4326");
+    std::size_t with_place = 0;
+    for (const auto& f : *layer) {
+        CHECK(f->GetFieldAsDouble("du_lq") == 0.625);
+        CHECK(f->IsFieldNull(f->GetFieldIndex("use_gal")));
+        const OGRGeometry* geometry = f->GetGeometryRef();
+        if (std::string(f->GetFieldAsString("area")) == "B") {
+            CHECK(geometry == nullptr);
+            continue;
+        }
+        ++with_place;
+        REQUIRE(geometry != nullptr);
+        CHECK(geometry->IsValid());
+        const bool one = std::string(f->GetFieldAsString("area")) == "N";
+        CHECK(wkbFlatten(geometry->getGeometryType()) == (one ? wkbPolygon : wkbMultiPolygon));
+        const OGRPolygon* polygon = one ? geometry->toPolygon() : geometry->toMultiPolygon()->getGeometryRef(0);
+        CHECK_FALSE(polygon->getExteriorRing()->isClockwise());
+        CHECK(polygon->getNumInteriorRings() == (one ? 1 : 0));
+        if (one) CHECK(polygon->getInteriorRing(0)->isClockwise());
+    }
+    CHECK(with_place == 2);
+
+    // Into another book by our own reader: the same sizes.
+    Desk other;
+    const Path again = other.scratch.write("only.geojson", tests::bytes_of(map));
+    CHECK_THAT(other.refusal(again), Contains("outline"));  // B has none
+    const auto n = store::find_outline(desk.book, "N");
+    other.put(other.scratch.write("n.geojson", collection(feature(R"({"area":"N","site":"S"})",
+                                                                  map_outline(n->geojson, n->measured).geometry))));
+    CHECK_THAT(store::find_outline(other.book, "N")->measured.si(), WithinRel(n->measured.si(), 1e-12));
 }

@@ -80,6 +80,7 @@ TEST_CASE("a plan written and read again is the same plan", "[plan][exchange][co
     p.pipes = {{"P1", {{0.0, 0.0}, {10.0, 0.0}}, "1 in"}};
     p.lanes = {{"L1", {{0.0, 5.0}, {90.0, 5.0}}}};
     p.pivots = {{"V1", {45.0, 20.0}, {10.0, 10.5}}};
+    p.assumed = {"heads without an arc are taken as full circles"};
     const Plan q = exchange::parse_plan(exchange::plan_text(p), "p.json");
     CHECK(q.name == p.name);
     CHECK(q.turf == p.turf);
@@ -91,6 +92,7 @@ TEST_CASE("a plan written and read again is the same plan", "[plan][exchange][co
     CHECK(q.pipes == p.pipes);
     CHECK(q.lanes == p.lanes);
     CHECK(q.pivots == p.pivots);
+    CHECK(q.assumed == p.assumed);  // what was filled in stays an assumption, though it now stands there
     CHECK(exchange::plan_text(q) == exchange::plan_text(p));
 }
 

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/weather_scan.h"
+
+#include "core/store/database.h"
+
+#include <array>
+
+namespace evenfall::store {
+namespace {
+
+using weather::SheetRow;
+using weather::SheetUnits;
+
+struct Value {
+    const char* column;
+    std::optional<double> SheetRow::* member;
+};
+constexpr std::array values{
+    Value{"tmax", &SheetRow::tmax},     Value{"tmin", &SheetRow::tmin},
+    Value{"tmean", &SheetRow::tmean},   Value{"tdew", &SheetRow::tdew},
+    Value{"rhmax", &SheetRow::rhmax},   Value{"rhmin", &SheetRow::rhmin},
+    Value{"rhmean", &SheetRow::rhmean}, Value{"ea_kpa", &SheetRow::ea_kpa},
+    Value{"solar", &SheetRow::solar},   Value{"sunshine_h", &SheetRow::sunshine_h},
+    Value{"wind", &SheetRow::wind},     Value{"rain", &SheetRow::rain},
+    Value{"reference_et", &SheetRow::reference_et}};
+
+/// Of the rows of one day the one that stands.
+std::string days_of_units() {
+    std::string sql = "SELECT s.code, d.date";
+    for (const Value& v : values) sql += std::string(", d.") + v.column;
+    return sql + " FROM weather_station s JOIN weather_day d ON d.station = s.id"
+                 " JOIN weather_units u ON u.id = d.units"
+                 " WHERE u.temperature = ? AND u.radiation = ? AND u.wind = ? AND u.rain = ? AND u.reference_et = ?"
+                 " AND NOT EXISTS (SELECT 1 FROM weather_day n WHERE n.station = d.station AND n.date = d.date"
+                 " AND n.revision > d.revision) ORDER BY s.code, d.date";
+}
+
+}  // namespace
+
+std::vector<SheetUnits> weather_units(const Book& book) {
+    return in_book(book, [](SQLite::Database& db) {
+        std::vector<SheetUnits> all;
+        SQLite::Statement rows(db, "SELECT temperature, radiation, wind, rain, reference_et FROM weather_units ORDER BY id");
+        while (rows.executeStep()) {
+            all.push_back({text_in(rows.getColumn(0)), text_in(rows.getColumn(1)), text_in(rows.getColumn(2)),
+                           text_in(rows.getColumn(3)), text_in(rows.getColumn(4))});
+        }
+        return all;
+    });
+}
+
+void for_each_typed_day(const Book& book, const SheetUnits& units,
+                        const std::function<void(const std::string&, const SheetRow&)>& take) {
+    in_book(book, [&](SQLite::Database& db) {
+        SQLite::Statement rows(db, days_of_units());
+        int at = 0;
+        for (const std::string& unit : {units.temperature, units.radiation, units.wind, units.rain, units.reference_et}) {
+            rows.bind(++at, unit);
+        }
+        while (rows.executeStep()) {
+            const std::string station = text_in(rows.getColumn(0));
+            const auto date = calendar::parse_date(text_in(rows.getColumn(1)));
+            if (!date) throw BookError("A weather day of station " + station + " has no date that can be read.");
+            SheetRow day;
+            day.date = *date;
+            int column = 1;
+            for (const Value& v : values) day.*v.member = number_in(rows.getColumn(++column));
+            take(station, day);
+        }
+    });
+}
+
+}  // namespace evenfall::store
