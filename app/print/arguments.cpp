@@ -10,18 +10,18 @@ namespace evenfall::app {
 PrintArguments read_print_arguments(int argc, char** argv) {
     PrintArguments a;
     CLI::App app("Draws a report that evenfall wrote as JSON: PDF as a whole, PNG and SVG chart by "
-                 "chart.",
+                 "chart; or, with --format sheet, one drawing that it wrote as SVG, as a PDF.",
                  "evenfall-print");
     app.set_version_flag("--version", std::string("evenfall-print ") + EVENFALL_VERSION);
-    app.add_option("report", a.input, "report in JSON; - reads standard input")->capture_default_str();
+    app.add_option("report", a.input, "report in JSON, or a sheet in SVG; - reads standard input")->capture_default_str();
     app.add_option("--format", a.format, "what to draw")
-        ->check(CLI::IsMember({"pdf", "png", "svg"}))
+        ->check(CLI::IsMember({"pdf", "png", "svg", "sheet"}))
         ->capture_default_str();
     app.add_option("--paper", a.paper, "paper of a PDF")
         ->check(CLI::IsMember({"letter", "a4"}))
         ->capture_default_str();
     app.add_flag("--plain-pdf", a.plain_pdf, "PDF 1.4 instead of PDF/A-1b");
-    app.add_option("--out", a.out, "file for PDF, existing directory for PNG and SVG")->required();
+    app.add_option("--out", a.out, "file for PDF and sheet, existing directory for PNG and SVG")->required();
     try {
         app.parse(argc, argv);
     } catch (const CLI::ParseError& e) {

@@ -7,7 +7,7 @@ namespace evenfall::app {
 
 struct PrintArguments {
     std::string input = "-";       ///< file, or "-" for standard input
-    std::string format = "pdf";    ///< pdf, png, svg
+    std::string format = "pdf";    ///< pdf, png, svg; sheet: one SVG sheet as PDF
     std::string paper = "letter";  ///< letter, a4
     std::string out;               ///< a file for pdf, a directory for png and svg
     bool plain_pdf = false;        ///< PDF 1.4 instead of PDF/A-1b

@@ -31,7 +31,7 @@ std::string whole_input(const std::string& file) {
         text.assign(std::istreambuf_iterator<char>(in), {});
         if (!in && !in.eof()) throw InputError(Issue{{file, 0, {}}, "no such file", "a report"});
     }
-    if (text.empty()) throw InputError(Issue{{file, 0, {}}, "nothing", "a report in JSON"});
+    if (text.empty()) throw InputError(Issue{{file, 0, {}}, "nothing", "a report in JSON, or a sheet in SVG"});
     return text;
 }
 
@@ -43,11 +43,16 @@ void only_errors(QtMsgType type, const QMessageLogContext&, const QString& text)
     }
 }
 
-void draw(const app::PrintArguments& arguments, const reports::Report& report) {
+void draw(const app::PrintArguments& arguments, const std::string& text) {
+    const reports::PdfOptions pdf{arguments.paper == "a4" ? reports::Paper::a4 : reports::Paper::letter,
+                                  !arguments.plain_pdf};
+    if (arguments.format == "sheet") {
+        reports::write_sheet_pdf(text, arguments.out, pdf);
+        return;
+    }
+    const reports::Report report = reports::read_json(text, arguments.input);
     if (arguments.format == "pdf") {
-        reports::write_pdf(report, arguments.out,
-                           {arguments.paper == "a4" ? reports::Paper::a4 : reports::Paper::letter,
-                            !arguments.plain_pdf});
+        reports::write_pdf(report, arguments.out, pdf);
         return;
     }
     for (const auto& section : report.sections) {
@@ -79,7 +84,7 @@ int main(int argc, char** argv) {
     // QApplication takes over the locale of the machine, printf and strtod with it.
     std::setlocale(LC_NUMERIC, "C");
     try {
-        draw(arguments, reports::read_json(whole_input(arguments.input), arguments.input));
+        draw(arguments, whole_input(arguments.input));
         return 0;
     } catch (const InputError& e) {
         for (const Issue& issue : e.issues()) std::fprintf(stderr, "%s\n", issue.text().c_str());

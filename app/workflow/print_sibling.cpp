@@ -97,13 +97,15 @@ std::filesystem::path print_program() {
     return program;
 }
 
-void print(const reports::Report& report, const PrintOrder& order) {
-    const std::string json = reports::write_json(report);
+namespace {
+
+/// Starts the printing program, feeds it `text` and waits for its end.
+void run(const std::string& text, const PrintOrder& order) {
     const PipeSignalOff guard;
     Pipe pipe;
     const pid_t child = start(order, pipe.ends[0]);
     pipe.shut(0);
-    const bool all = feed(pipe.ends[1], json);
+    const bool all = feed(pipe.ends[1], text);
     pipe.shut(1);
     int status = 0;
     while (::waitpid(child, &status, 0) < 0 && errno == EINTR) {
@@ -115,6 +117,14 @@ void print(const reports::Report& report, const PrintOrder& order) {
         throw PrintError("evenfall-print could not draw " + order.out.string() +
                          ", exit status " + std::to_string(WEXITSTATUS(status)));
     }
+}
+
+}  // namespace
+
+void print(const reports::Report& report, const PrintOrder& order) { run(reports::write_json(report), order); }
+
+void print_sheet(const std::string& svg, const std::filesystem::path& program, const std::filesystem::path& out) {
+    run(svg, {program.empty() ? print_program() : program, "sheet", "letter", out});
 }
 
 }  // namespace evenfall::workflow

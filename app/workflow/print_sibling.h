@@ -31,4 +31,9 @@ struct PrintOrder {
 /// @throws PrintError, InputError where check() would
 void print(const reports::Report& report, const PrintOrder& order);
 
+/// One sheet, SVG as reports/text/svg_page.h writes it, as the PDF `out`, vectors on a page of its size.
+/// @param program  empty: print_program()
+/// @throws PrintError
+void print_sheet(const std::string& svg, const std::filesystem::path& program, const std::filesystem::path& out);
+
 }  // namespace evenfall::workflow

@@ -86,6 +86,9 @@ struct Report {
     std::vector<std::string> gaps;  ///< what is missing in the data, one sentence each
     std::vector<Signature> signatures;
     std::vector<RawTable> raw_tables;
+    /// Sheets to scale that follow the pages of a PDF, each of its own size: SVG as
+    /// reports/text/svg_page.h writes it.
+    std::vector<std::string> sheets;
 
     /// The table of that key, in the sections or on the answer page; null when there is none.
     const Table* find_table(std::string_view key) const;

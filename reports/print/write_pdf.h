@@ -25,6 +25,12 @@ struct PdfOptions {
 /// Tests: tests/reports/print_test.cpp
 void write_pdf(const Report& report, const std::string& path, const PdfOptions& options);
 
+/// Writes one sheet (see draw_sheet.h) as a PDF page of its own size, in the same mode. A sheet has no
+/// date, so the bytes depend on it alone.
+/// @throws InputError          for text that is no such sheet
+/// @throws std::runtime_error  as write_pdf
+void write_sheet_pdf(const std::string& svg, const std::string& path, const PdfOptions& options);
+
 /// Writes one chart as PNG (300 dots an inch) or SVG, told by the ending of `path`.
 /// @throws std::runtime_error  the font is missing, another ending, or the file cannot be written
 void write_chart_image(const Report& report, const Chart& chart, const std::string& path);

@@ -11,6 +11,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <numbers>
 #include <stdexcept>
 
@@ -168,22 +169,27 @@ class Drawer {
         return top > 0.0 ? std::min(rate_steps - 1, static_cast<int>(rate / top * rate_steps)) : 0;
     }
 
-    /// Blocks of cells, each the mean of its turf cells; neighbours of one class in one rectangle.
+    /// Blocks of cells, each the mean of its turf cells; neighbours of one class in one rectangle, and all
+    /// rectangles of a class in one shape, so that no seam shows between them.
     void draw_field() {
         const auto& o = overlap();
         const plan::Raster& r = o.field.raster();
         const double mean = o.prediction.mean_rate.in(units::millimetre_per_hour);
         const int block = std::max(1, (std::max(r.columns, r.rows) + most_blocks - 1) / most_blocks);
+        std::map<int, std::string> classes;
         for (int row = 0; row < r.rows; row += block) {
             int start = 0, kind = no_class;
             for (int c = 0; c <= r.columns + block; c += block) {
                 const int now = c < r.columns ? block_class(c, row, block, mean) : no_class;
                 if (now == kind) continue;
-                if (kind != no_class) field_run(start, std::min(c, r.columns), row, std::min(row + block, r.rows), kind);
+                if (kind != no_class) {
+                    classes[kind] += field_run(start, std::min(c, r.columns), row, std::min(row + block, r.rows));
+                }
                 start = c;
                 kind = now;
             }
         }
+        for (const auto& [kind, shape] : classes) page_.path(shape, {fill_of(drawing_.view, kind)});
     }
 
     int block_class(int column, int row, int block, double mean) const {
@@ -201,13 +207,12 @@ class Drawer {
         return count == 0 ? no_class : class_of(sum / count, mean);
     }
 
-    void field_run(int from, int to, int row, int end, int kind) {
+    std::string field_run(int from, int to, int row, int end) const {
         const plan::Raster& r = overlap().field.raster();
-        const double x = px((r.x0 + from * r.hx) / metres());
-        const double y = py((r.y0 + end * r.hy) / metres());
-        const double scale = mm_ / metres();
-        // A hair wider than the cells, so that no white seam shows between rectangles.
-        page_.rectangle(x, y, (to - from) * r.hx * scale + 0.02, (end - row) * r.hy * scale + 0.02, {fill_of(drawing_.view, kind)});
+        const double x0 = px((r.x0 + from * r.hx) / metres()), x1 = px((r.x0 + to * r.hx) / metres());
+        const double y0 = py((r.y0 + end * r.hy) / metres()), y1 = py((r.y0 + row * r.hy) / metres());
+        const auto corner = [](double x, double y) { return SvgPage::number(x) + " " + SvgPage::number(y); };
+        return "M" + corner(x0, y0) + "L" + corner(x1, y0) + "L" + corner(x1, y1) + "L" + corner(x0, y1) + "Z";
     }
 
     void draw_cans() {

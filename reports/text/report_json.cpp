@@ -144,6 +144,7 @@ struct Fields<Report> {
         a("organisation", v.organisation), a("created", v.created), a("program", v.program);
         a("caution", v.caution), a("answer", v.answer), a("sections", v.sections);
         a("notes", v.notes), a("gaps", v.gaps), a("signatures", v.signatures);
+        a("sheets", v.sheets);
     }
 };
 
