@@ -38,6 +38,7 @@ int run(const PortfolioOptions&, Streams&);
 int run(const ScheduleOptions&, Streams&);
 int run(const ReportOptions&, Streams&);
 int run(const CheckOptions&, Streams&);
+int run(const ExportOptions&, Streams&);
 int run(const FileOptions&, Streams&);
 int run(const ReviewOptions&, Streams&);
 int run(const ApplicationOptions&, Streams&);

@@ -9,8 +9,9 @@
 #include <variant>
 #include <vector>
 
-/// What was asked for on the command line, one record per command. Filled by arguments.cpp, the
-/// only file that knows how options are spelled; carried out by <command>_command.cpp.
+/// What was asked for on the command line, one record per command. Filled by arguments.cpp and
+/// arguments_without_book.cpp, which alone know how options are spelled; carried out by
+/// <command>_command.cpp.
 namespace evenfall::cli {
 
 struct DemoOptions {
@@ -175,6 +176,8 @@ struct ReportOptions {
     std::string area;
     std::string test;
     std::string plan;
+    std::string application;  ///< review: of this application's filings
+    std::string filing;       ///< review: of this filing, by its code or SHA-256
     std::optional<calendar::Month> from;
     std::optional<calendar::Month> to;
     std::string program = "general";
@@ -189,6 +192,18 @@ struct ReportOptions {
     std::string signer;
     std::string certification;
     std::string certification_expires;
+};
+
+struct ExportOptions {
+    std::string book;
+    std::string out;  ///< folder to make
+    bool areas_geojson = false;
+    std::optional<calendar::Month> from;
+    std::optional<calendar::Month> to;
+    std::string program = "general";
+    std::string rain = "nrcs";
+    std::string quarter_rule = "whole-cans";
+    bool json = false;
 };
 
 struct CheckOptions {
@@ -238,6 +253,6 @@ using Invocation =
     std::variant<DemoOptions, NewOptions, ImportOptions, UniformityOptions, ReferenceEtOptions,
                  EffectiveRainOptions, OverlapOptions, LayoutOptions, SeasonOptions, PortfolioOptions,
                  ScheduleOptions, ReportOptions, CheckOptions, FileOptions, ReviewOptions,
-                 ApplicationOptions>;
+                 ApplicationOptions, ExportOptions>;
 
 }  // namespace evenfall::cli

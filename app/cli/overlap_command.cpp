@@ -2,6 +2,7 @@
 #include "app/cli/command.h"
 #include "app/cli/json_number.h"
 #include "app/workflow/plans.h"
+#include "app/workflow/print_sibling.h"
 #include "core/exchange/plan_file.h"
 #include "core/input_error.h"
 #include "core/plan/matched.h"
@@ -243,7 +244,7 @@ void print_what_if(std::ostream& out, const plan::WhatIf& w) {
 
 /// Beside its place first, so that a full disk leaves no half drawing.
 void write_drawing(const plan::Plan& drawn, const plan::Overlap& overlap, const plan::PlanAgainstAudit* audit,
-                   const OverlapOptions& o) {
+                   const OverlapOptions& o, const Streams& streams) {
     reports::PlanDrawing d;
     d.title = drawn.name;
     d.overlap = &overlap;
@@ -257,6 +258,10 @@ void write_drawing(const plan::Plan& drawn, const plan::Overlap& overlap, const 
         throw InputError("--view difference without a catch test", "--catches as well");
     }
     const std::string svg = reports::draw_plan(drawn, d);
+    if (o.drawing.ends_with(".pdf")) {
+        workflow::print_sheet(svg, std::filesystem::path(streams.program_folder) / "evenfall-print", o.drawing);
+        return;
+    }
     const std::string part = o.drawing + ".part";
     std::ofstream file(part, std::ios::binary | std::ios::trunc);
     file << svg;
@@ -282,7 +287,7 @@ int run(const OverlapOptions& o, Streams& streams) {
         auto book = store::Book::open(o.book, store::Access::read_write);
         revision = workflow::keep_plan(book, drawn, o.site, o.code, o.who);
     }
-    if (!o.drawing.empty()) write_drawing(drawn, overlap, audit ? &*audit : nullptr, o);
+    if (!o.drawing.empty()) write_drawing(drawn, overlap, audit ? &*audit : nullptr, o, streams);
     if (o.json) {
         Json out = answer_json(overlap.prediction, stations);
         if (audit) out["against_audit"] = audit_json(*audit);

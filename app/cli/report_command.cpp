@@ -2,9 +2,12 @@
 #include "app/cli/command.h"
 #include "app/cli/json_number.h"
 #include "app/workflow/moment.h"
+#include "app/workflow/plans.h"
 #include "app/workflow/reports.h"
+#include "app/workflow/review_book.h"
 #include "app/workflow/write_report.h"
 #include "core/input_error.h"
+#include "reports/content/review_report.h"
 
 #include <ostream>
 
@@ -52,10 +55,18 @@ Named portfolio(const store::Book& book, const ReportOptions& o, audit::QuarterR
             "portfolio-" + calendar::format_month(*o.from) + "-to-" + calendar::format_month(*o.to)};
 }
 
-Named plan_of(const ReportOptions& o, const reports::Frame& frame) {
+Named plan_of(const store::Book& book, const ReportOptions& o, const reports::Frame& frame) {
     require(!o.plan.empty(), o.kind, "--plan");
-    return {workflow::plan_report_of(o.plan, frame),
-            "plan-" + workflow::file_name_of(std::filesystem::path(o.plan).stem().string())};
+    const auto plan = workflow::plan_named(book, o.plan);
+    return {workflow::plan_report_of(plan.plan, frame), "plan-" + workflow::file_name_of(plan.code)};
+}
+
+Named review_of(const store::Book& book, const ReportOptions& o, const reports::Frame& frame) {
+    require(o.application.empty() != o.filing.empty(), o.kind, "either --application or --filing");
+    // Budget programs and rebate programs are two things: the default of the first is none of the second.
+    const std::string program = o.program == ReportOptions().program ? std::string() : o.program;
+    const auto stored = workflow::review_in_book(book, {o.application, o.filing, program});
+    return {reports::review_report(stored.review, frame), "review-" + workflow::file_name_of(stored.name)};
 }
 
 Named made_of(const store::Book& book, const ReportOptions& o, audit::QuarterRule rule,
@@ -63,8 +74,9 @@ Named made_of(const store::Book& book, const ReportOptions& o, audit::QuarterRul
     if (o.kind == "audit") return audit_of(book, o, rule, frame);
     if (o.kind == "season") return season(book, o, rule, frame);
     if (o.kind == "portfolio") return portfolio(book, o, rule, frame);
-    if (o.kind == "plan") return plan_of(o, frame);
-    throw InputError("report " + o.kind, "audit, season, portfolio or plan");
+    if (o.kind == "plan") return plan_of(book, o, frame);
+    if (o.kind == "review") return review_of(book, o, frame);
+    throw InputError("report " + o.kind, "audit, season, portfolio, plan or review");
 }
 
 }  // namespace
@@ -76,7 +88,7 @@ int run(const ReportOptions& o, Streams& streams) {
     const reports::Frame frame{
         o.system == "metric" ? reports::UnitsShown::metric : reports::UnitsShown::us, "",
         workflow::present_moment(), "Evenfall " EVENFALL_VERSION,
-        {{o.kind == "audit" ? "Auditor" : "Prepared by", o.signer, o.certification,
+        {{o.kind == "audit" ? "Auditor" : o.kind == "review" ? "Reviewed by" : "Prepared by", o.signer, o.certification,
           o.certification_expires}}};
     const Named made = made_of(book, o, *rule, frame);
     const workflow::ReportOrder order{o.formats, o.out, made.name, o.paper,

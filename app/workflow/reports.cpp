@@ -2,7 +2,6 @@
 #include "app/workflow/reports.h"
 
 #include "core/input_error.h"
-#include "core/exchange/plan_file.h"
 #include "core/plan/overlap.h"
 #include "core/store/catch_test_store.h"
 #include "core/store/site_store.h"
@@ -11,6 +10,7 @@
 #include "reports/content/portfolio_report.h"
 #include "reports/content/raw_tables.h"
 #include "reports/content/season_report.h"
+#include "reports/text/plan_drawing.h"
 
 #include <algorithm>
 #include <memory>
@@ -67,7 +67,6 @@ reports::Report audit_report_of_site(const store::Book& book, const std::string&
     for (const auto& test : store::catch_tests_of_site(book, code)) {
         tests.push_back(reports::audited(test, name_of_area(book, test.area), rule));
     }
-    if (tests.empty()) throw InputError(code, "a site with at least one catch test");
     return reports::audit_report(tests, "All tests, " + site->name, {}, framed_for(frame, *site));
 }
 
@@ -85,12 +84,17 @@ reports::Report portfolio_report_of(const store::Book& book, const PortfolioQues
     return report;
 }
 
-reports::Report plan_report_of(const std::filesystem::path& file, const reports::Frame& frame) {
-    const plan::Plan plan = exchange::read_plan(file);
+reports::Report plan_report_of(const plan::Plan& plan, const reports::Frame& frame) {
     plan::OverlapOptions options;
     options.window_shares = {0.01, 0.02, 0.05, 0.10};
     options.threads = std::max(1U, std::thread::hardware_concurrency());
-    return reports::plan_report(plan, plan::overlap_of(plan, options), frame);
+    const plan::Overlap overlap = plan::overlap_of(plan, options);
+    auto report = reports::plan_report(plan, overlap, frame);
+    // The drawings that go to the site: what stands where, and where it will be dry and wet.
+    for (const auto view : {reports::PlanView::layout, reports::PlanView::islands}) {
+        report.sheets.push_back(reports::draw_plan(plan, {view, frame.units, plan.name, &overlap, nullptr}));
+    }
+    return report;
 }
 
 }  // namespace evenfall::workflow

@@ -3,10 +3,10 @@
 
 #include "app/workflow/portfolio.h"
 #include "app/workflow/season.h"
+#include "core/plan/plan.h"
 #include "reports/content/frame.h"
 #include "reports/content/report.h"
 
-#include <filesystem>
 #include <functional>
 #include <string>
 #include <vector>
@@ -25,7 +25,7 @@ reports::Report audit_report_of_test(const store::Book& book, const std::string&
                                      audit::QuarterRule rule, const reports::Frame& frame);
 
 /// The audit report of all catch tests of a site.
-/// @throws InputError for a site that is not in the book or has no test
+/// @throws InputError for a site that is not in the book
 reports::Report audit_report_of_site(const store::Book& book, const std::string& site,
                                      audit::QuarterRule rule, const reports::Frame& frame);
 
@@ -34,8 +34,8 @@ reports::Report portfolio_report_of(const store::Book& book, const PortfolioQues
                                     const reports::Frame& frame,
                                     const std::function<void(std::size_t, std::size_t)>& progress);
 
-/// The report on a plan file.
-/// @throws InputError for a file that is no sound plan
-reports::Report plan_report_of(const std::filesystem::path& plan, const reports::Frame& frame);
+/// The report on a design plan.
+/// @throws InputError for a plan that is not sound
+reports::Report plan_report_of(const plan::Plan& plan, const reports::Frame& frame);
 
 }  // namespace evenfall::workflow

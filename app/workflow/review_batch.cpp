@@ -45,20 +45,13 @@ std::vector<std::filesystem::path> listed(const std::vector<std::filesystem::pat
     return files;
 }
 
-std::vector<review::Fingerprint> traced(const review::Filing& filing) {
-    auto prints = review::fingerprints(filing);
-    const auto keys = fingerprint_keys(filing);
-    for (std::size_t i = 0; i < prints.size(); ++i) prints[i].key = keys[i].second;
-    return prints;
-}
-
 void review_one(const std::filesystem::path& file, const ReviewOrder& order, const review::RebateProgram* program,
                 std::optional<double> budget_left, BatchItem& item, Trace& trace) {
     item.file = file.filename().string();
     try {
         const auto opened = exchange::open_filing(file, order.limits);
         item.review = review::review_filing(opened.filing, opened.sha256, opened.is_signed, program, budget_left);
-        trace.prints = traced(opened.filing);
+        trace.prints = traced_fingerprints(opened.filing);
     } catch (const std::exception& e) {
         // Whatever it is, it is about this one file: a refusal with its place, or no memory for it.
         item.review.reset();
@@ -82,7 +75,7 @@ void review_together(const std::vector<std::filesystem::path>& files, const Revi
     }
     const review::Filing all = review::together(filings);
     batch.items.push_back({names, review::review_filing(all, sha256, is_signed, program, budget_left), ""});
-    traces.push_back({traced(all)});
+    traces.push_back({traced_fingerprints(all)});
 }
 
 bool same_case(const Review& a, const Review& b) {
@@ -104,12 +97,7 @@ void ask_about_shared(Batch& batch, const std::vector<Trace>& traces, const stor
                 mine.questions.push_back(review::shared_with(p, batch.items[other].review->filing));
                 break;
             }
-            if (book == nullptr) continue;
-            for (const auto& [code, sha256] : store::filings_with(*book, {p.kind, p.key})) {
-                if (sha256 == mine.sha256 || code == mine.filing) continue;
-                mine.questions.push_back(review::shared_with(p, code));
-                break;
-            }
+            if (book != nullptr) ask_about_earlier(mine, {p}, *book);
         }
     }
 }
@@ -151,6 +139,24 @@ void add_up(Batch& batch) {
 }
 
 }  // namespace
+
+std::vector<review::Fingerprint> traced_fingerprints(const review::Filing& filing) {
+    auto prints = review::fingerprints(filing);
+    const auto keys = fingerprint_keys(filing);
+    for (std::size_t i = 0; i < prints.size(); ++i) prints[i].key = keys[i].second;
+    return prints;
+}
+
+void ask_about_earlier(Review& review, const std::vector<review::Fingerprint>& prints, const store::Book& book) {
+    for (const review::Fingerprint& p : prints) {
+        for (const auto& [code, sha256] : store::filings_with(book, {p.kind, p.key})) {
+            // Filings taken together have their digests joined.
+            if (review.sha256.find(sha256) != std::string::npos || code == review.filing) continue;
+            review.questions.push_back(review::shared_with(p, code));
+            break;
+        }
+    }
+}
 
 review::RebateProgram rebate_named(const std::string& name_or_file) {
     if (!name_or_file.ends_with(".json")) return review::built_in_rebate(name_or_file);

@@ -57,6 +57,12 @@ Batch review_batch(const ReviewOrder& order, const store::Book* book, const Prog
 std::size_t store_batch(store::Book& book, const Batch& batch, const ReviewOrder& order, const std::string& at,
                         const std::string& who);
 
+/// What may occur in one application only, its keys as the digests that the book keeps.
+std::vector<review::Fingerprint> traced_fingerprints(const review::Filing& filing);
+
+/// Asks about every fingerprint that an earlier filing in the book carries too.
+void ask_about_earlier(review::Review& review, const std::vector<review::Fingerprint>& prints, const store::Book& book);
+
 /// A rebate program by name, or from a file when the text ends in ".json".
 review::RebateProgram rebate_named(const std::string& name_or_file);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/workflow/season.h"
 
+#include "app/workflow/usable_tests.h"
 #include "core/budget/season_intervals.h"
 #include "core/calendar/time_zone.h"
 #include "core/input_error.h"
@@ -148,7 +149,7 @@ budget::SeasonInputs season_inputs(const store::Book& book, const SeasonQuestion
         .weather = weather.days(book, site.weather, calendar::first_day(question.from),
                                 calendar::last_day(question.to)),
         .station = station_setting(book, site),
-        .tests = store::catch_tests_of_site(book, site.code),
+        .tests = usable_tests(store::catch_tests_of_site(book, site.code), question.quarter_rule).tests,
         .settings = store::area_settings(book, site.code),
         .program = program_named(question.program),
         .from = question.from,
@@ -181,6 +182,8 @@ SeasonAnswer answer_season(const store::Book& book, const SeasonQuestion& questi
     result.cost = season_cost_of(book, result);
     result.intervals = budget::season_intervals(inputs, result, interval_choice());
     add_weather_findings(inputs, result);
+    const auto all_tests = store::catch_tests_of_site(book, inputs.site.code);
+    for (auto& f : usable_tests(all_tests, question.quarter_rule).left_out) result.findings.push_back(std::move(f));
     auto findings = screened(inputs, result);
     return {std::move(inputs), std::move(result), std::move(findings)};
 }

@@ -20,7 +20,7 @@ TEST_CASE("help and version are answers, not errors", "[app]") {
     CHECK(run({"--help"}).status == 0);
     CHECK_THAT(run({"--version"}).out, Catch::StartsWith("evenfall "));
     for (const char* command : {"demo", "new", "import", "uniformity", "reference-et", "effective-rain",
-                                "overlap", "layout", "season", "portfolio", "schedule", "report", "check",
+                                "overlap", "layout", "season", "portfolio", "schedule", "report", "export", "check",
                                 "file", "review", "application"}) {
         CAPTURE(command);
         const auto answer = run({command, "--help"});

@@ -151,3 +151,42 @@ TEST_CASE("evenfall application", "[app][constructed]") {
     CHECK(run({"application", book, "A-9"}).status == 3);
     CHECK_THAT(run({"application", book, "A-1"}).out, Contains("approved") && Contains("960.00 USD"));
 }
+
+TEST_CASE("evenfall report review works the memo out from the book", "[app][constructed]") {
+    const TemporaryFolder folder;
+    const TemporaryFolder place;
+    write_samples(folder, 1);
+    const std::string filing = (folder / "f101.zip").string();
+    const std::string book = (place / "b.evenfall").string();
+    REQUIRE(run({"new", book}).status == 0);
+    ::setenv("SOURCE_DATE_EPOCH", "1736960400", 1);
+    const Run received = run({"review", filing, "--program", "rebate-sport-heads", "--book", book, "--by", "officer", "--json",
+                              "--out", (place / "from-file").string(), "--format", "csv"});
+    REQUIRE(received.status == 0);
+    const Run memo = run({"report", book, "review", "--application", "A-1", "--format", "csv", "--out", (place / "from-book").string(), "--json"});
+    ::unsetenv("SOURCE_DATE_EPOCH");
+    INFO(memo.err);
+    REQUIRE(memo.status == 0);
+    // Table for table what the file itself gave.
+    std::size_t tables = 0;
+    for (const auto& entry : std::filesystem::directory_iterator(place / "from-file")) {
+        const std::string name = entry.path().filename().string();
+        if (entry.path().extension() != ".csv") continue;
+        ++tables;
+        CAPTURE(name);
+        REQUIRE(name.starts_with("review-F-1-"));
+        CHECK(bytes_of(entry.path()) == bytes_of(place / "from-book" / ("review-A-1-" + name.substr(11))));
+    }
+    CHECK(tables >= 3);
+    const std::string sha256 = nlohmann::json::parse(received.out).at("sha256");
+    for (const std::string& name : {std::string("F-1"), sha256}) {
+        const Run one = run({"report", book, "review", "--filing", name, "--format", "csv", "--out", (place / name).string()});
+        INFO(one.err);
+        CHECK(one.status == 0);  // no program named, so figures only
+    }
+    CHECK(run({"report", book, "review", "--application", "A-9", "--out", place.path().string()}).status == 3);
+    CHECK(run({"report", book, "review", "--filing", "F-9", "--out", place.path().string()}).status == 3);
+    CHECK(run({"report", book, "review", "--filing", "F-1", "--program", "nonesuch", "--out", place.path().string()}).status == 3);
+    CHECK(run({"report", book, "review"}).status == 2);
+    CHECK(run({"report", book, "review", "--application", "A-1", "--filing", "F-1"}).status == 2);
+}

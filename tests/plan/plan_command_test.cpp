@@ -111,6 +111,22 @@ TEST_CASE("a plan is kept, drawn and compared", "[plan][cli][constructed]") {
     CHECK(workflow::plan_named(book, "LAWN").plan.heads == worse.heads);
     CHECK(workflow::plan_named(book, after).code == "after");
     CHECK_THROWS_AS(workflow::plan_named(book, "NONE"), InputError);
+
+    // The report takes the plan from the book by its code, and says the same as from its file.
+    const std::string by_code = (scratch / "by-code").string(), by_file = (scratch / "by-file").string();
+    const tests::Answer r = run({"report", book_file, "plan", "--plan", "LAWN", "--format", "csv", "--out", by_code, "--json"});
+    CAPTURE(r.err);
+    REQUIRE(r.status == 0);
+    REQUIRE(run({"report", book_file, "plan", "--plan", before, "--format", "csv", "--out", by_file}).status == 0);
+    std::size_t tables = 0;
+    for (const auto& entry : std::filesystem::directory_iterator(by_code)) {
+        const std::string name = entry.path().filename().string();
+        REQUIRE(name.starts_with("plan-LAWN-"));
+        CHECK(tests::bytes_of(entry.path()) == tests::bytes_of(std::filesystem::path(by_file) / ("plan-before-" + name.substr(10))));
+        ++tables;
+    }
+    CHECK(tables > 2);
+    CHECK(run({"report", book_file, "plan", "--plan", "NONE", "--out", by_code}).status == 3);
 }
 
 TEST_CASE("a layout fitted to an outline is a plan that overlap reads", "[plan][cli][constructed]") {

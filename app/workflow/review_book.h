@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/review/decision.h"
+#include "core/store/book.h"
+
+#include <optional>
+#include <string>
+
+/// The review of what the book holds: the filings of an application together, or one filing. Worked
+/// out again from the frozen copy; attachments are not in the book, only their names and digests.
+/// Tests: tests/app/review_command_test.cpp
+namespace evenfall::workflow {
+
+struct ReviewQuestion {
+    std::string application;  ///< its number; or
+    std::string filing;       ///< code or SHA-256 of a filing
+    std::string program;      ///< rebate program by name or file; empty: the application's own, or none
+};
+
+struct StoredReview {
+    std::string name;         ///< of the application or filing
+    review::Review review;
+    std::optional<review::RebateProgram> program;
+};
+
+/// @throws InputError  nothing of that name in the book, a code that several filings have, an
+///   application whose filings are not in the book, a program that cannot be read
+StoredReview review_in_book(const store::Book& book, const ReviewQuestion& question);
+
+}  // namespace evenfall::workflow

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/workflow/usable_tests.h"
+
+#include "core/audit/uniformity.h"
+#include "core/input_error.h"
+
+#include <utility>
+
+namespace evenfall::workflow {
+
+UsableTests usable_tests(std::vector<audit::CatchTest> all, audit::QuarterRule rule) {
+    UsableTests out;
+    for (audit::CatchTest& test : all) {
+        try {
+            static_cast<void>(audit::analyse_uniformity(test, rule));
+        } catch (const InputError& e) {
+            const Issue& first = e.issues().front();
+            out.left_out.push_back({"catch test " + test.code,
+                                    "Not used, because it cannot be worked out: found \"" + printable(first.found) +
+                                        "\", expected " + first.expected + "."});
+            continue;
+        }
+        out.tests.push_back(std::move(test));
+    }
+    return out;
+}
+
+}  // namespace evenfall::workflow
