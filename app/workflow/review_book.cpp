@@ -2,26 +2,29 @@
 #include "app/workflow/review_book.h"
 
 #include "app/workflow/review_batch.h"
+#include "app/workflow/review_desk.h"
 #include "core/exchange/filing_json.h"
 #include "core/input_error.h"
 #include "core/review/application.h"
 #include "core/store/application_store.h"
 #include "core/store/filing_store.h"
 
-#include <vector>
+#include <utility>
 
 namespace evenfall::workflow {
 namespace {
 
-std::vector<store::StoredFiling> filings_of(const store::Book& book, const review::Application& application) {
-    std::vector<store::StoredFiling> all;
-    for (const review::ApplicationFiling& f : application.filings) {
-        auto stored = store::find_filing(book, f.sha256);
-        if (!stored) throw InputError("filing " + f.sha256, "a filing in the book");
-        all.push_back(*std::move(stored));
+/// The filings of an application together, as its officer sees them.
+StoredReview review_of_application(const store::Book& book, const ReviewQuestion& question) {
+    KnownPrograms known;
+    if (!question.program.empty()) known.push_back(rebate_named(question.program));
+    ReviewedCase found = review_case(book, question.application, known);
+    if (!known.empty() && found.application.program != known.front().name) {
+        throw InputError(printable(question.program), "the program that application " + printable(question.application) +
+                                                          " is for, " + printable(found.application.program));
     }
-    if (all.empty()) throw InputError("application " + application.code, "an application with a filing");
-    return all;
+    if (!found.review) throw InputError("application " + printable(question.application), "one that can be worked out: " + found.problem);
+    return {question.application, *std::move(found.review), std::move(found.program)};
 }
 
 /// By its SHA-256, or by its code where one filing only has it.
@@ -42,34 +45,18 @@ store::StoredFiling filing_named(const store::Book& book, const std::string& nam
 }  // namespace
 
 StoredReview review_in_book(const store::Book& book, const ReviewQuestion& question) {
-    std::string program_name = question.program;
-    std::vector<store::StoredFiling> stored;
-    if (!question.application.empty()) {
-        const auto application = store::find_application(book, question.application);
-        if (!application) throw InputError(printable(question.application), "the number of an application in the book");
-        if (program_name.empty()) program_name = application->program;
-        stored = filings_of(book, *application);
-    } else {
-        stored.push_back(filing_named(book, question.filing));
-    }
+    if (!question.application.empty()) return review_of_application(book, question);
+    const store::StoredFiling stored = filing_named(book, question.filing);
+    const review::Filing filing = exchange::read_filing_json(stored.json, "filing " + stored.code);
     StoredReview out;
-    if (!program_name.empty()) out.program = rebate_named(program_name);
-    std::vector<review::Filing> filings;
-    std::string sha256;
-    bool is_signed = true;
-    for (const store::StoredFiling& s : stored) {
-        filings.push_back(exchange::read_filing_json(s.json, "filing " + s.code));
-        sha256 += (sha256.empty() ? "" : " + ") + s.sha256;
-        is_signed = is_signed && !s.key.empty();
-    }
-    const review::Filing all = filings.size() == 1 ? filings.front() : review::together(filings);
+    out.name = filing.code;
     std::optional<double> budget_left;
-    if (out.program) {
+    if (!question.program.empty()) {
+        out.program = rebate_named(question.program);
         budget_left = review::budget_left(out.program->budget, store::applications(book, out.program->name));
     }
-    out.review = review::review_filing(all, sha256, is_signed, out.program ? &*out.program : nullptr, budget_left);
-    ask_about_earlier(out.review, traced_fingerprints(all), book);
-    out.name = question.application.empty() ? all.code : question.application;
+    out.review = review::review_filing(filing, stored.sha256, !stored.key.empty(), out.program ? &*out.program : nullptr, budget_left);
+    ask_about_earlier(out.review, traced_fingerprints(filing), book);
     return out;
 }
 

@@ -15,7 +15,8 @@ namespace evenfall::workflow {
 struct ReviewQuestion {
     std::string application;  ///< its number; or
     std::string filing;       ///< code or SHA-256 of a filing
-    std::string program;      ///< rebate program by name or file; empty: the application's own, or none
+    std::string program;      ///< rebate program by name or file; empty: the application's own, or none.
+                              ///< An application is judged by no other than its own
 };
 
 struct StoredReview {
@@ -25,7 +26,7 @@ struct StoredReview {
 };
 
 /// @throws InputError  nothing of that name in the book, a code that several filings have, an
-///   application whose filings are not in the book, a program that cannot be read
+///   application that cannot be worked out, a program that cannot be read or is another one
 StoredReview review_in_book(const store::Book& book, const ReviewQuestion& question);
 
 }  // namespace evenfall::workflow

@@ -75,6 +75,12 @@ void sentences(const std::vector<AuditedTest>& tests, const Frame& frame, Answer
     answer.sentences.push_back(std::to_string(good) + " of " + std::to_string(tests.size()) +
                                (tests.size() == 1 ? " test" : " tests") + " could be worked out.");
     const AuditedTest* worst = worst_of(tests);
+    std::size_t told = 0;
+    for (const auto& t : tests) {
+        if (!t.result && ++told <= 3) {
+            answer.sentences.push_back("Test " + t.test.code + " (" + t.area_name + ") could not: " + t.problem + ".");
+        }
+    }
     if (worst == nullptr) return;
     const auto& r = *worst->result;
     const std::string name = tests.size() == 1 ? "The area" : "The least even area";

@@ -61,9 +61,10 @@ class SectionMaker {
     bool weighted() const { return tested_.sample && !tested_.sample->equal_weights; }
     /// Overlapped strips of a traveller stand for no single can.
     bool cans_are_sample() const { return test_.layout != Layout::traveller; }
+    /// One or two cans make no map.
     bool has_map() const {
-        return std::any_of(test_.catches.begin(), test_.catches.end(),
-                           [](const audit::Catch& c) { return c.x && c.y; });
+        return std::count_if(test_.catches.begin(), test_.catches.end(),
+                             [](const audit::Catch& c) { return c.x && c.y; }) >= 3;
     }
     bool on_a_line() const {
         return tested_.result && (test_.layout == Layout::pivot || test_.layout == Layout::lateral ||

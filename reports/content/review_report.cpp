@@ -43,7 +43,7 @@ Table claims_table(const Review& r) {
             {}};
     for (std::size_t i = 0; i < r.claims.size(); ++i) {
         const auto& c = r.claims[i];
-        t.add(row_key(i), {safe(c.claim.name), safe(c.claim.subject), number(c.claimed), number(c.recomputed), safe(c.claim.unit),
+        t.add(row_key(i), {safe(c.claim.name), safe(c.claim.subject), number(c.claimed), number(c.recomputed), c.claim.unit.empty() ? text("ratio") : safe(c.claim.unit),
                            text(std::string(review::text_of(c.agreement))), safe(c.why), safe(c.evidence)});
     }
     return t;
@@ -105,7 +105,10 @@ void add_answer(Report& report, const Review& r) {
     auto& sentences = report.answer.sentences;
     sentences.push_back(verdict(r));
     const auto differing = std::count_if(r.claims.begin(), r.claims.end(), [](const auto& c) { return c.agreement == Agreement::differs; });
-    sentences.push_back(std::to_string(r.claims.size()) + " figures are claimed; " + std::to_string(differing) + " of them do not follow from the raw data.");
+    const std::string claimed = std::to_string(r.claims.size()) + (r.claims.size() == 1 ? " figure is claimed" : " figures are claimed");
+    if (r.claims.empty()) sentences.push_back("No figure is claimed.");
+    else if (differing == 0) sentences.push_back(claimed + ", and none of them contradicts the raw data.");
+    else sentences.push_back(claimed + "; " + std::to_string(differing) + (differing == 1 ? " of them does" : " of them do") + " not follow from the raw data.");
     for (const auto& j : r.rules) {
         if (j.outcome == RuleOutcome::not_met) sentences.push_back("Not met: " + printable(j.words, 300) + "; " + printable(j.why, 400) + ".");
     }

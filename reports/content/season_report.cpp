@@ -27,6 +27,20 @@ std::string worth_of(std::optional<double> amount, const SeasonMoney& money) {
     return ", worth " + units::format_grouped(*amount, 2) + " " + money.currency();
 }
 
+/// What to enter so that the season can be judged.
+std::string what_is_needed(const SeasonResult& s) {
+    std::vector<std::string> needed;
+    if (s.areas.empty()) needed.push_back("its areas with their size and plants");
+    if (!s.total.use) needed.push_back("its meters, with readings from before the first month to after the last one");
+    if (!s.total.need) {
+        needed.push_back("weather of nearly every day: highest and lowest temperature at least, better with radiation, "
+                         "humidity and wind, and rain");
+    }
+    std::string line = "To judge this season the book still needs ";
+    for (std::size_t i = 0; i < needed.size(); ++i) line += (i == 0 ? "" : "; ") + needed[i];
+    return line + ".";
+}
+
 void sentences(const SeasonResult& s, const SeasonMoney& money, const Frame& frame, Answer& answer) {
     const auto& t = s.total;
     if (!t.use) {
@@ -48,6 +62,7 @@ void sentences(const SeasonResult& s, const SeasonMoney& money, const Frame& fra
         answer.sentences.push_back("The need of the turf is not known: the weather record does not "
                                    "allow it.");
     }
+    if (!t.use || !t.need) answer.sentences.push_back(what_is_needed(s));
     if (t.over_budget) {
         const auto over = std::count_if(s.months.begin(), s.months.end(), [](const SeasonMonth& m) {
             return m.over_budget && m.over_budget->si() > 0.0;
@@ -159,6 +174,8 @@ Chart areas_chart(const Shown& shown) {
 }
 
 void gaps(const SeasonResult& s, Report& report) {
+    if (s.areas.empty()) report.gaps.push_back("No area of the site is recorded.");
+    if (!s.total.use) report.gaps.push_back("No metered use of these months is recorded.");
     std::map<SeasonFlag, std::vector<std::string>> months;
     for (const SeasonMonth& m : s.months) {
         for (const SeasonFlag flag : m.flags) {

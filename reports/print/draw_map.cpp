@@ -147,21 +147,42 @@ class MapPainter {
         }
     }
 
-    void cans() {
-        const double side = std::min(spacing_ * unit_ * (map_.field ? 0.56 : 0.9), 30.0 * pt_);
-        QFont font = house_font(8.0);
-        for (double size = 8.0; size > 3.0; size -= 0.5) {
-            font = house_font(size);
-            const QFontMetricsF metrics(font, p_.device());
-            double widest = 0.0;
-            for (const Can& can : cans_) {
-                if (can.value) widest = std::max(widest, metrics.horizontalAdvance(number(*can.value)));
-            }
-            if (widest <= side * 0.94 && metrics.height() <= side) break;
+    /// How the numbers are set: in a square of their own where there is room, on the field itself where
+    /// many cans stand close, and not at all where nobody could read them; the table has them too.
+    struct Numbers {
+        double side = 0.0;      ///< of a can's square
+        double points = 0.0;    ///< of the font; 0: no numbers
+        bool boxed = true;
+        bool short_form = false;  ///< ".231" for 0.231
+    };
+
+    bool fits(double points, double side, bool short_form) const {
+        const QFontMetricsF metrics(house_font(points), p_.device());
+        double widest = 0.0;
+        for (const Can& can : cans_) {
+            if (can.value) widest = std::max(widest, metrics.horizontalAdvance(number(*can.value, short_form)));
         }
-        p_.setFont(font);
+        return widest <= side * 0.94 && metrics.ascent() <= side;
+    }
+
+    Numbers numbers() const {
+        const double apart = spacing_ * unit_;
+        const double side = std::min(apart * (map_.field ? 0.56 : 0.9), 30.0 * pt_);
+        for (double points = 8.0; points >= 4.5; points -= 0.5) {
+            if (fits(points, side, false)) return {side, points, true, false};
+        }
+        for (double points = 6.0; points >= 3.4; points -= 0.2) {
+            if (fits(points, apart, true)) return {apart, points, !map_.field, true};
+        }
+        return {side, 0.0, true, false};
+    }
+
+    void cans() {
+        const Numbers style = numbers();
+        if (style.points > 0.0) p_.setFont(house_font(style.points));
         for (const Can& can : cans_) {
             const QPointF c = at(can.x, can.y);
+            const double side = can.value ? style.side : std::min(style.side, 0.6 * spacing_ * unit_);
             const QRectF box(c.x() - side / 2, c.y() - side / 2, side, side);
             if (!can.value) {
                 p_.setPen(QPen(colour(ink_faint), 0.7 * pt_));
@@ -172,12 +193,21 @@ class MapPainter {
                 continue;
             }
             const Rgb fill = depth_colour(share(*can.value));
-            p_.setPen(QPen(colour(map_.field ? ink_text : ink_faint), 0.4 * pt_));
-            p_.setBrush(colour(fill));
-            p_.drawRect(box);
+            if (style.boxed) {
+                p_.setPen(QPen(colour(map_.field ? ink_text : ink_faint), 0.4 * pt_));
+                p_.setBrush(colour(fill));
+                p_.drawRect(box);
+            }
+            if (style.points == 0.0) continue;
             p_.setPen(colour(ink_on(fill)));
-            p_.drawText(box, Qt::AlignCenter, number(*can.value));
+            p_.drawText(box, Qt::AlignCenter, number(*can.value, style.short_form));
         }
+    }
+
+    QString number(double v, bool short_form) const {
+        QString text = number(v);
+        if (short_form && text.startsWith(QLatin1String("0."))) text.remove(0, 1);
+        return text;
     }
 
     QString number(double v) const {

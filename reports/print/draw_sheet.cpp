@@ -172,7 +172,9 @@ class SheetDrawer {
         painter_.save();
         painter_.setClipPath(scaled(into), Qt::IntersectClip);
         for (const Shape& part : pattern.shapes) {
-            const bool whole = part.path.boundingRect().contains(QRectF(0, 0, pattern.width, pattern.height));
+            // A background without a pen fills the shape at once.
+            const bool whole = part.stroke == QLatin1String("none") &&
+                               part.path.boundingRect().contains(QRectF(0, 0, pattern.width, pattern.height));
             Shape all = part;
             all.path = QPainterPath();
             all.path.setFillRule(Qt::WindingFill);

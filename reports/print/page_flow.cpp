@@ -17,6 +17,20 @@ namespace {
 QColor colour(Rgb rgb) { return QColor::fromRgb(rgb); }
 QString text_of(const std::string& t) { return QString::fromStdString(t); }
 
+/// An answer that ends above this share of its page leaves the rest to what follows.
+constexpr double short_answer = 0.3;
+
+/// Whether a chart has anything to show.
+bool has_values(const Chart& chart, const Table& table) {
+    const auto any = [&](const ColumnRef& ref) {
+        const auto values = table.values(ref.column);
+        return std::any_of(values.begin(), values.end(), [](const auto& v) { return v.has_value(); });
+    };
+    if (const auto* map = std::get_if<MapChart>(&chart.content)) return any(map->value);
+    const auto& series = std::get<SeriesChart>(chart.content).series;
+    return std::any_of(series.begin(), series.end(), [&](const Series& s) { return any(s.values); });
+}
+
 QTextOption wrapping() {
     QTextOption option;
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
@@ -41,7 +55,9 @@ void PageFlow::report(const Report& report) {
     title_page(report);
     page_break();
     answer(report.answer);
-    page_break();
+    // Where there is little to answer, the figures may follow at once: no page says next to nothing.
+    if (y_ > pt(geometry_.height * short_answer)) page_break();
+    else y_ += pt(16.0);
     for (const Section& section : report.sections) this->section(section, report);
     notes(report);
     signatures(report.signatures);
@@ -202,7 +218,8 @@ double PageFlow::chart_height(const Chart& chart, const Table* source) {
     if (series == nullptr) return 340.0;
     if (!series->horizontal || source == nullptr) return 250.0;
     const double bars = static_cast<double>(source->values(series->categories.column).size());
-    return std::clamp(70.0 + bars * (10.0 + 8.0 * static_cast<double>(series->series.size())), 110.0,
+    // Axis, title and legend take 100 points whatever the number of bars.
+    return std::clamp(100.0 + bars * (10.0 + 8.0 * static_cast<double>(series->series.size())), 160.0,
                       640.0);
 }
 
@@ -217,12 +234,13 @@ void PageFlow::chart(const Chart& chart, const Report& report) {
     const QFont title_font = house_font(10.0, true), sentence_font = house_font(8.5);
     const double words = text_height(text_of(chart.title), title_font, width()) +
                          text_height(text_of(chart.sentence), sentence_font, width()) + pt(6.0);
-    need(words + height + pt(12.0));
+    const bool empty = source == nullptr || !has_values(chart, *source);
+    need(words + (empty ? pt(24.0) : height + pt(12.0)));
     bookmark(chart.title, 1);
     text(text_of(chart.title), title_font, ink_text, left(), width(), pt(2.0));
     text(text_of(chart.sentence), sentence_font, ink_faint, left(), width(), pt(4.0));
     const QRectF target(left(), y_, width(), height);
-    if (source == nullptr || source->rows.empty()) {
+    if (empty) {
         text(QStringLiteral("There are no data to draw."), house_font(9.5), ink_text, left(), width(),
              pt(10.0));
         return;
@@ -237,8 +255,10 @@ void PageFlow::chart(const Chart& chart, const Report& report) {
 }
 
 void PageFlow::notes(const Report& report) {
-    need(pt(120.0));
-    heading("Methods, conventions and sources", 14.0, 0);
+    if (!report.notes.empty()) {
+        need(pt(120.0));
+        heading("Methods, conventions and sources", 14.0, 0);
+    }
     for (const Note& n : report.notes) {
         std::string t = n.subject + ": " + n.method + ".";
         if (!n.convention.empty()) t += " Convention: " + n.convention + ".";
@@ -246,7 +266,7 @@ void PageFlow::notes(const Report& report) {
         if (n.assumed) t += " An input was assumed.";
         bullet(t);
     }
-    paragraph("* behind a figure means that it rests on an assumed or estimated input.");
+    if (!report.notes.empty()) paragraph("* behind a figure means that it rests on an assumed or estimated input.");
     need(pt(80.0));
     heading("Data gaps", 12.0, 0);
     if (report.gaps.empty()) paragraph("None found.");

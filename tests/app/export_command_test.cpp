@@ -63,7 +63,7 @@ TEST_CASE("the demo's book comes back from its tables, and gives them again", "[
     REQUIRE(written.status == 0);
     const Json answer = Json::parse(written.out);
     CHECK(answer["files"].size() >= 7);
-    CHECK(answer["plans"][0]["plan"] == "P-1");
+    CHECK(answer["plans"].size() >= 1);
     CHECK(answer["areas_geojson"].is_null());
     CHECK_THAT(bytes_of(out / "CONTENTS.txt"), Contains("evenfall overlap plans/P-1.json --keep-in NEW.evenfall --site AV --code P-1"));
 
@@ -74,7 +74,12 @@ TEST_CASE("the demo's book comes back from its tables, and gives them again", "[
     const auto read = run(import);
     INFO(read.err);
     REQUIRE(read.status == 0);
-    REQUIRE(run({"overlap", (out / "plans/P-1.json").string(), "--keep-in", copy, "--site", "AV", "--code", "P-1"}).status == 0);
+    for (const Json& p : answer["plans"]) {
+        const auto kept = run({"overlap", (out / p["file"].get<std::string>()).string(), "--keep-in", copy, "--site",
+                               p["site"].get<std::string>(), "--code", p["plan"].get<std::string>()});
+        INFO(kept.err);
+        REQUIRE(kept.status == 0);
+    }
     CHECK(evenfall::tests::user_records(book) == evenfall::tests::user_records(copy));
 
     REQUIRE(run({"export", copy, "--out", (scratch / "again").string()}).status == 0);

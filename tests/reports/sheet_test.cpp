@@ -79,7 +79,10 @@ TEST_CASE("every shape of a sheet lands where the sheet says", "[reports][print]
     const Scratch scratch;
     SvgPage page(100.0, 60.0, "Shapes",
                  "<pattern id=\"spots\" width=\"4\" height=\"4\" patternUnits=\"userSpaceOnUse\"><rect width=\"4\" height=\"4\" "
-                 "fill=\"#00ff00\"/><circle cx=\"2\" cy=\"2\" r=\"1\" fill=\"#0000ff\"/></pattern>");
+                 "fill=\"#00ff00\"/><circle cx=\"2\" cy=\"2\" r=\"1\" fill=\"#0000ff\"/></pattern><pattern id=\"hatch\" width=\"4\" "
+                 "height=\"4\" patternUnits=\"userSpaceOnUse\"><rect width=\"4\" height=\"4\" fill=\"#00ff00\"/>"
+                 "<path d=\"M0 0L4 4\" stroke=\"#ff0000\" stroke-width=\"1\"/></pattern>");
+    page.rectangle(4, 52, 16, 8, {"url(#hatch)"});
     page.rectangle(10, 10, 10, 10, {"#ff0000"});
     page.circle(35, 15, 5, {"#00ff00", "#0000ff", 1.0});
     // The lower half of a disc: from left to right over the top would be sweep 1, this is 0.
@@ -109,6 +112,11 @@ TEST_CASE("every shape of a sheet lands where the sheet says", "[reports][print]
         CHECK(picture.at(x, 34) == blue);         // spots stand on the page's own grid, through both
         CHECK(picture.at(x + 1.75, 36.1) == green);
     }
+    for (double step = 0.5; step < 4.0; step += 1.0) {
+        CHECK(picture.at(8.0 + step, 52.0 + step) == red);      // the stroke runs from corner to corner of a tile
+        CHECK(picture.at(10.0 + step / 4.0, 52.4) == green);
+    }
+    CHECK(picture.at(3.5, 54) == white);
     CHECK(picture.at(75, 35) == green);
     CHECK(picture.at(68, 35) == white);
     CHECK(picture.at(82, 35) == white);
