@@ -8,7 +8,7 @@
 #include <vector>
 
 /// Catch tests that can be worked out, and why the others cannot: one sheet with a single can must not
-/// keep a whole site from its season. Tests: tests/app/bad_input_test.cpp
+/// keep a whole site from its season. Tests: tests/app/thin_record_test.cpp
 namespace evenfall::workflow {
 
 struct UsableTests {

@@ -82,7 +82,7 @@ void judge_invoice(JudgedRule& j, const ProgramRule& rule, const Case& c) {
     const auto& invoices = c.filing.request.invoices;
     const double needed = rule.at_least.value_or(1.0);
     if (static_cast<double>(invoices.size()) < needed) {
-        return leave_open(j, std::to_string(invoices.size()) + " invoices are listed", format_fixed(needed, 0) + " invoices", "request.invoices");
+        return leave_open(j, std::to_string(invoices.size()) + " invoices are listed", needed == 1.0 ? std::string("an invoice") : format_fixed(needed, 0) + " invoices", "request.invoices");
     }
     for (const Invoice& i : invoices) {
         if (i.attachment.empty()) {

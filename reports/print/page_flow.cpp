@@ -31,6 +31,24 @@ bool has_values(const Chart& chart, const Table& table) {
     return std::any_of(series.begin(), series.end(), [&](const Series& s) { return any(s.values); });
 }
 
+/// Points: what ground of this shape takes across the page, with its axis below; a wide strip would
+/// leave half of a square empty.
+double map_height(const MapChart& map, const Table* source) {
+    constexpr double tallest = 340.0, shortest = 200.0, across = 400.0, axis = 50.0;
+    if (source == nullptr) return tallest;
+    const auto span = [&](const ColumnRef& ref) {
+        std::optional<double> low, high;
+        for (const auto& v : source->values(ref.column)) {
+            if (!v) continue;
+            low = std::min(low.value_or(*v), *v);
+            high = std::max(high.value_or(*v), *v);
+        }
+        return low ? *high - *low : 0.0;
+    };
+    const double x = span(map.x), y = span(map.y);
+    return x > 0.0 ? std::clamp(across * y / x + axis, shortest, tallest) : tallest;
+}
+
 QTextOption wrapping() {
     QTextOption option;
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
@@ -215,7 +233,7 @@ void PageFlow::section(const Section& section, const Report& report) {
 
 double PageFlow::chart_height(const Chart& chart, const Table* source) {
     const auto* series = std::get_if<SeriesChart>(&chart.content);
-    if (series == nullptr) return 340.0;
+    if (series == nullptr) return map_height(std::get<MapChart>(chart.content), source);
     if (!series->horizontal || source == nullptr) return 250.0;
     const double bars = static_cast<double>(source->values(series->categories.column).size());
     // Axis, title and legend take 100 points whatever the number of bars.
@@ -238,7 +256,7 @@ void PageFlow::chart(const Chart& chart, const Report& report) {
     need(words + (empty ? pt(24.0) : height + pt(12.0)));
     bookmark(chart.title, 1);
     text(text_of(chart.title), title_font, ink_text, left(), width(), pt(2.0));
-    text(text_of(chart.sentence), sentence_font, ink_faint, left(), width(), pt(4.0));
+    if (!empty) text(text_of(chart.sentence), sentence_font, ink_faint, left(), width(), pt(4.0));
     const QRectF target(left(), y_, width(), height);
     if (empty) {
         text(QStringLiteral("There are no data to draw."), house_font(9.5), ink_text, left(), width(),

@@ -169,3 +169,26 @@ TEST_CASE("evenfall-print speaks exit statuses", "[reports][print]") {
     CHECK_THAT(output_of("printf '' | " + program + out, 3), Contains("nothing"));
     CHECK_THAT(output_of(program + " /nowhere.json" + out, 3), Contains("/nowhere.json"));
 }
+
+TEST_CASE("a chart without a single value is a sentence, not empty axes", "[reports][print]") {
+    const Scratch scratch;
+    Report report = samples::season(UnitsShown::us);
+    const auto text_in_pdf = [&](const std::string& name) {
+        const auto files = workflow::write_report(report, order(scratch, name, "pdf"));
+        return output_of("pdftotext -layout " + files[0].string() + " -");
+    };
+    CHECK_THAT(text_in_pdf("full"), !Contains("There are no data to draw.") && Contains("Months whose dark bar"));
+    for (Section& section : report.sections) {
+        if (section.key != "months") continue;
+        for (Block& block : section.blocks) {
+            auto* table = std::get_if<Table>(&block);
+            if (table == nullptr) continue;
+            for (Row& row : table->rows) {
+                for (Cell& cell : row.cells) {
+                    if (std::holds_alternative<double>(cell.value)) cell.value = std::monostate();
+                }
+            }
+        }
+    }
+    CHECK_THAT(text_in_pdf("thin"), Contains("There are no data to draw.") && !Contains("Months whose dark bar"));
+}
