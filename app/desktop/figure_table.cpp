@@ -54,16 +54,16 @@ void FigureTable::fill(const QStringList& heads, const std::vector<std::vector<F
         const bool number = !rows_.empty() && rows_.front()[static_cast<std::size_t>(c)].number;
         horizontalHeaderItem(c)->setTextAlignment((number ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     }
-    // Else the last column would count with the width it was stretched to before.
-    horizontalHeader()->setStretchLastSection(false);
     if (!parts_.empty()) {
-        horizontalHeader()->setStretchLastSection(columnCount() > 0);
+        horizontalHeader()->setStretchLastSection(true);
         set_widths();
         return;
     }
+    // Numbers stay near the others; only words take the room that is left.
+    horizontalHeader()->setStretchLastSection(false);
     resizeColumnsToContents();
     for (int c = 0; c < columnCount(); ++c) setColumnWidth(c, columnWidth(c) + 10);
-    if (columnCount() > 0) horizontalHeader()->setStretchLastSection(true);
+    horizontalHeader()->setStretchLastSection(!rows_.empty() && !rows_.front().empty() && !rows_.front().back().number);
 }
 
 void FigureTable::share_width(std::vector<int> parts) {

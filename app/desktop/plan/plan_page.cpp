@@ -154,8 +154,8 @@ QWidget* PlanPage::build_design() {
     y_ = number(-1e6, 1e6, tr("North"));
     radius_ = number(0.1, 1000.0, tr("Radius"));
     flow_ = number(0.01, 10000.0, tr("Flow"));
-    arc_ = number(1.0, 360.0, tr("Arc, degrees"));
-    facing_ = number(0.0, 360.0, tr("Facing, degrees from north"));
+    arc_ = number(1.0, 360.0, tr("Arc, °"));
+    facing_ = number(0.0, 360.0, tr("Facing, ° from north"));
     int n = 0;
     for (QDoubleSpinBox* box : {x_, y_, radius_, flow_, arc_, facing_}) {
         head->addWidget(labelled(box->accessibleName(), box), 1 + n / 2, n % 2);
@@ -319,9 +319,9 @@ void PlanPage::show_figures() {
         }
         figures.push_back(std::move(f));
     };
-    add("du_lq", tr("DU, low quarter, predicted"), p && p->du_lq ? shown_percent(p->du_lq->value()) : none,
+    add("du_lq", tr("DU, low quarter"), p && p->du_lq ? shown_percent(p->du_lq->value()) : none,
         tr("mean of the lowest quarter of the turf ÷ mean"), {});
-    add("cu", tr("Uniformity coefficient, predicted"), p && p->cu ? shown_percent(p->cu->value()) : none,
+    add("cu", tr("Uniformity coefficient"), p && p->cu ? shown_percent(p->cu->value()) : none,
         tr("1 − mean distance from the mean ÷ mean"), {});
     add("rate", tr("Mean rate"), p ? shown(p->mean_rate, units) : none, tr("water on the turf ÷ turf"),
         p ? QStringList{tr("lowest: %1").arg(shown(p->lowest_rate, units)), tr("highest: %1").arg(shown(p->highest_rate, units))}

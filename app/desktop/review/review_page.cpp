@@ -48,7 +48,7 @@ ReviewPage::ReviewPage(Session& session, QWidget* parent)
     body()->addLayout(columns, 1);
 
     retry_.setSingleShot(true);
-    retry_.setInterval(300);
+    retry_.setInterval(60);
     connect(&retry_, &QTimer::timeout, this, &ReviewPage::work_out);
     connect(add_, &QPushButton::clicked, this, [this] {
         add_filings(QFileDialog::getOpenFileNames(this, tr("Filings"), QString(), tr("Filings (*.zip)")));
@@ -160,7 +160,14 @@ void ReviewPage::reload() {
                 : queue_.empty()      ? tr("No application yet. Choose the program and add the filings that came in.")
                                       : QString(),
                 false);
-    if (!queue_.empty()) work_out();
+    worked_out_ = queue_.empty();
+    if (!worked_out_) work_out();
+}
+
+void ReviewPage::showEvent(QShowEvent* event) {
+    Page::showEvent(event);
+    // Other work may have put an end to it while another page was looked at.
+    if (!worked_out_) work_out();
 }
 
 void ReviewPage::work_out() {
@@ -179,6 +186,7 @@ void ReviewPage::work_out() {
         }
         const QString before = case_ ? q(case_->application.code) : QString();
         queue_ = std::move(*found);
+        worked_out_ = true;
         show_queue();
         show_application(before.isEmpty() && !queue_.empty() ? q(queue_.front().application.code) : before);
         Q_EMIT queue_ready();

@@ -57,6 +57,9 @@ class ReviewPage : public Page {
     void filings_added();
     void papers_written();
 
+  protected:
+    void showEvent(QShowEvent* event) override;
+
   private:
     void build_queue(QVBoxLayout* column);
     void build_case(QVBoxLayout* column);
@@ -93,6 +96,7 @@ class ReviewPage : public Page {
     std::optional<workflow::ReviewedCase> case_;
     std::filesystem::path print_program_;
     bool filling_ = false;
+    bool worked_out_ = true;
 };
 
 }  // namespace evenfall::desktop

@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <map>
 
 namespace evenfall::desktop {
 namespace {
@@ -240,19 +241,19 @@ std::vector<Figure> schedule_figures(const workflow::ScheduleAnswer& answer) {
 QStringList schedule_findings(const workflow::ScheduleAnswer& answer) {
     QStringList out;
     const auto& s = answer.schedule;
+    std::map<std::string, QStringList> few;
     for (const auto& m : s.months) {
         if (m.short_minutes_a_week > 0) {
             out << ScheduleView::tr("%1: %2 minutes a week, %3 of the runs, do not fit into the window.")
                        .arg(month_title(m.month), shown_number(m.short_minutes_a_week, 0), shown_percent(m.short_share, 0));
         }
-        QStringList few;
         for (const auto& w : m.stations) {
-            if (w.too_few_days) few << q(w.station);
+            if (w.too_few_days) few[w.station] << month_name(m.month);
         }
-        if (!few.isEmpty()) {
-            out << ScheduleView::tr("%1: the soil asks for more days than are allowed at %2.")
-                       .arg(month_title(m.month), few.join(QStringLiteral(", ")));
-        }
+    }
+    for (const auto& [station, months] : few) {
+        out << ScheduleView::tr("Station %1: the soil asks for more days than are allowed in %2.")
+                   .arg(q(station), months.join(QStringLiteral(", ")));
     }
     for (const auto& u : s.left_out) out << ScheduleView::tr("Left out: %1, %2").arg(q(u.station), q(u.reason));
     for (const auto& a : s.assumptions) out << ScheduleView::tr("Assumed: %1").arg(q(a));

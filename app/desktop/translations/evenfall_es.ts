@@ -1223,8 +1223,8 @@
         <translation>%1: %2 minutos por semana, %3 de los riegos, no caben en el horario.</translation>
     </message>
     <message>
-        <source>%1: the soil asks for more days than are allowed at %2.</source>
-        <translation>%1: el suelo pide más días de los permitidos en %2.</translation>
+        <source>Station %1: the soil asks for more days than are allowed in %2.</source>
+        <translation>Estación %1: el suelo pide más días de los permitidos en %2.</translation>
     </message>
     <message>
         <source>Left out: %1, %2</source>
@@ -2795,14 +2795,6 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         <translation>Caudal</translation>
     </message>
     <message>
-        <source>Arc, degrees</source>
-        <translation>Arco, grados</translation>
-    </message>
-    <message>
-        <source>Facing, degrees from north</source>
-        <translation>Orientación, grados desde el norte</translation>
-    </message>
-    <message>
         <source>Station</source>
         <translation>Estación</translation>
     </message>
@@ -2839,16 +2831,8 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         <translation>%1 aspersores en %2, del plano</translation>
     </message>
     <message>
-        <source>DU, low quarter, predicted</source>
-        <translation>UD, cuarto inferior, prevista</translation>
-    </message>
-    <message>
         <source>mean of the lowest quarter of the turf ÷ mean</source>
         <translation>media del cuarto más seco del césped ÷ media</translation>
-    </message>
-    <message>
-        <source>Uniformity coefficient, predicted</source>
-        <translation>Coeficiente de uniformidad, previsto</translation>
     </message>
     <message>
         <source>1 − mean distance from the mean ÷ mean</source>
@@ -2921,6 +2905,22 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
     <message>
         <source>There is no plan in the book.</source>
         <translation>No hay ningún plano en el libro.</translation>
+    </message>
+    <message>
+        <source>DU, low quarter</source>
+        <translation>UD, cuarto inferior</translation>
+    </message>
+    <message>
+        <source>Uniformity coefficient</source>
+        <translation>Coef. de uniformidad</translation>
+    </message>
+    <message>
+        <source>Facing, ° from north</source>
+        <translation>Orientación, ° del norte</translation>
+    </message>
+    <message>
+        <source>Arc, °</source>
+        <translation>Arco, °</translation>
     </message>
 </context>
 <context>
