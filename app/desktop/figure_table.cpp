@@ -62,7 +62,7 @@ void FigureTable::fill(const QStringList& heads, const std::vector<std::vector<F
     // Numbers stay near the others; only words take the room that is left.
     horizontalHeader()->setStretchLastSection(false);
     resizeColumnsToContents();
-    for (int c = 0; c < columnCount(); ++c) setColumnWidth(c, columnWidth(c) + 10);
+    for (int c = 0; c < columnCount(); ++c) setColumnWidth(c, columnWidth(c) + 2);
     horizontalHeader()->setStretchLastSection(!rows_.empty() && !rows_.front().empty() && !rows_.front().back().number);
 }
 

@@ -142,6 +142,26 @@ TEST_CASE("every figure of the schedule explains itself", "[desktop][constructed
     CHECK(paper_text(QStringLiteral("<b>x</b>"), {}, {}).contains(QStringLiteral("&lt;b&gt;")));
 }
 
+TEST_CASE("findings are shown to their last word, however narrow the page", "[desktop][constructed]") {
+    SchedulePlace place;
+    place.page->set_rule({true, false, false, false, false, false, false}, QTime(5, 0), QTime(5, 30), 1);
+    place.settle();
+    QListWidget* list = place.page->findings();
+    for (const int width : {1094, 1400, 1750}) {
+        place.page->resize(width, 700);
+        place.page->show();
+        QCoreApplication::processEvents();
+        list->doItemsLayout();
+        for (int i = 0; i < list->count(); ++i) {
+            const QRect box = list->visualItemRect(list->item(i));
+            const QRect needed = list->fontMetrics().boundingRect(QRect(0, 0, box.width() - 14, 10000), Qt::TextWordWrap, list->item(i)->text());
+            CAPTURE(width, list->item(i)->text().toStdString());
+            CHECK(box.height() >= needed.height());
+            CHECK(box.width() <= list->viewport()->width());
+        }
+    }
+}
+
 TEST_CASE("a range that ends before it begins is said, not shown", "[desktop][constructed]") {
     SchedulePlace place;
     auto backward = campus();

@@ -94,23 +94,21 @@ FigureRows heads_table(const plan::PlanAgainstAudit& audit) {
 
 FigureRows cans_table(const plan::PlanAgainstAudit& audit, UnitsShown units) {
     FigureRows t;
-    t.heads << AuditView::tr("Can") << AuditView::tr("Caught") << AuditView::tr("Predicted") << AuditView::tr("Difference")
-            << AuditView::tr("Fell");
+    t.heads << AuditView::tr("Can") << AuditView::tr("Caught") << AuditView::tr("Predicted") << AuditView::tr("Difference");
     for (const auto& c : audit.cans) {
-        const QString difference = signed_text(workflow::difference_at(audit, c), units);
         const auto fell = workflow::fell_at(audit, c);
+        const QString difference = fell_text(fell).left(1) + QLatin1Char(' ') + signed_text(workflow::difference_at(audit, c), units);
         FigureCell cell = text_cell(difference, true);
+        cell.warn = fell != workflow::Fell::as_designed;
         cell.figure = figure_of(audit, QStringLiteral("difference"), AuditView::tr("Difference at can %1").arg(q(c.can)), difference,
                                 AuditView::tr("caught − common output × predicted"),
                                 {AuditView::tr("caught: %1, from the catch test").arg(shown(c.caught, units)),
                                  AuditView::tr("predicted: %1, from the plan").arg(shown(c.predicted, units)),
                                  AuditView::tr("common output: %1, from all cans").arg(shown_percent(audit.common_output, 0)),
                                  AuditView::tr("explained by the outputs found: %1").arg(shown(c.fitted, units)),
-                                 AuditView::tr("%1 heads reach it").arg(c.heads)});
-        FigureCell word = text_cell(fell_text(fell));
-        word.warn = fell != workflow::Fell::as_designed;
+                                 AuditView::tr("%1 heads reach it").arg(c.heads), fell_text(fell)});
         t.rows.push_back({text_cell(q(c.can)), text_cell(shown(c.caught, units), true), text_cell(shown(c.predicted, units), true),
-                          std::move(cell), std::move(word)});
+                          std::move(cell)});
     }
     return t;
 }

@@ -148,6 +148,8 @@ QWidget* PlanPage::build_design() {
     right->addWidget(problem_);
     auto* head = new QGridLayout;
     head->setHorizontalSpacing(12);
+    head->setColumnStretch(0, 1);
+    head->setColumnStretch(1, 1);
     head_name_ = heading({});
     head->addWidget(head_name_, 0, 0, 1, 2);
     x_ = number(-1e6, 1e6, tr("East"));

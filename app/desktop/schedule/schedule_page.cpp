@@ -8,6 +8,7 @@
 #include "app/desktop/paper.h"
 #include "app/desktop/schedule/schedule_view.h"
 #include "app/desktop/season/season_range.h"
+#include "app/desktop/sentences.h"
 #include "app/desktop/task.h"
 #include "app/workflow/schedule_files.h"
 #include "core/store/site_store.h"
@@ -177,7 +178,7 @@ void SchedulePage::build_answer() {
     right->addWidget(heading(tr("What to look at")));
     findings_ = new QListWidget;
     findings_->setAccessibleName(tr("Findings"));
-    findings_->setWordWrap(true);
+    show_whole_sentences(findings_);
     findings_->setFrameShape(QFrame::NoFrame);
     findings_->setSpacing(3);
     findings_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);

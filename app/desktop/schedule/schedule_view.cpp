@@ -86,7 +86,7 @@ Figure shortfall(const workflow::ScheduleAnswer& answer, const ScheduleMonth& mo
     Figure f;
     f.key = QStringLiteral("short");
     f.name = ScheduleView::tr("Does not fit, %1").arg(month_title(month.month));
-    f.value = ScheduleView::tr("%1 min a week, %2 of the runs")
+    f.value = ScheduleView::tr("%1 min a week (%2)")
                   .arg(shown_number(month.short_minutes_a_week, 0), shown_percent(month.short_share, 0));
     f.why.formula = ScheduleView::tr("minutes run beyond the end of the window, summed over the days of a week");
     if (answer.schedule.rule) f.why.inputs << ScheduleView::tr("allowed: %1").arg(rule_text(*answer.schedule.rule));

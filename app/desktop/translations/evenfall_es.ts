@@ -76,10 +76,6 @@
         <translation>Diferencia</translation>
     </message>
     <message>
-        <source>Fell</source>
-        <translation>Cayó</translation>
-    </message>
-    <message>
         <source>Difference at can %1</source>
         <translation>Diferencia en el recipiente %1</translation>
     </message>
@@ -1051,8 +1047,8 @@
         <translation>No cabe, %1</translation>
     </message>
     <message>
-        <source>%1 min a week, %2 of the runs</source>
-        <translation>%1 min por semana, %2 de los riegos</translation>
+        <source>%1 min a week (%2)</source>
+        <translation>%1 min por semana (%2)</translation>
     </message>
     <message>
         <source>minutes run beyond the end of the window, summed over the days of a week</source>
