@@ -122,7 +122,9 @@ void export_area_settings(ExportRun& run) {
                 take({{"area", "", a.area},
                       {"off_target", "", a.off_target ? format_shortest(a.off_target->value()) : std::string()},
                       {"off_target_source", "", a.off_target_source},
-                      {"special", "", a.special ? "yes" : "no"}});
+                      {"special", "", a.special ? "yes" : "no"},
+                      {"water_ec", "", a.salt ? format_shortest(a.salt->water_ec) : std::string()},
+                      {"soil_ec_limit", "", a.salt ? format_shortest(a.salt->soil_ec_limit) : std::string()}});
             }
         }
     }, run.result.files);

@@ -25,12 +25,10 @@ class LateTable {
         if (!file_) file_.emplace(run_.folder / name_, header_);
         return *file_;
     }
-    /// False when there was no row, and so no file.
-    bool finish() {
-        if (!file_) return false;
+    void finish() {
+        if (!file_) return;  // there was no row
         file_->close();
         run_.result.files.push_back({name_, std::string(name_of(kind_)), file_->rows()});
-        return true;
     }
 
   private:
@@ -70,34 +68,29 @@ std::string_view unit_of(audit::CatchUnit unit) {
     return "";
 }
 
-/// The columns of the temperatures in their unit, and so on; a group without a unit has no column.
-std::vector<std::string> weather_header(const weather::SheetUnits& u) {
-    std::vector<std::string> header{"station", "date"};
-    if (!u.temperature.empty()) {
-        for (const char* name : {"tmax_", "tmin_", "tmean_", "tdew_"}) header.push_back(name + u.temperature);
-    }
-    for (const char* name : {"rhmax_percent", "rhmin_percent", "rhmean_percent", "ea_kpa"}) header.emplace_back(name);
-    if (!u.radiation.empty()) header.push_back("rs_" + u.radiation);
-    header.emplace_back("sunshine_h");
-    if (!u.wind.empty()) header.push_back("wind_" + u.wind);
-    if (!u.rain.empty()) header.push_back("rain_" + u.rain);
-    if (!u.reference_et.empty()) header.push_back("eto_" + u.reference_et);
-    return header;
+/// The day's own unit of a group stands with each of its values, recorded or not: a table has all
+/// its temperatures in one unit.
+Field weather_field(std::string_view group, const std::string& unit, const std::optional<double>& value) {
+    return {group, unit, text_of(value)};
 }
 
-std::vector<std::string> weather_cells(const std::string& station, const weather::SheetUnits& u,
-                                       const weather::SheetRow& d) {
-    std::vector<std::string> cells{station, calendar::format_date(d.date)};
-    if (!u.temperature.empty()) {
-        for (const auto& t : {d.tmax, d.tmin, d.tmean, d.tdew}) cells.push_back(text_of(t));
-    }
-    for (const auto& v : {d.rhmax, d.rhmin, d.rhmean, d.ea_kpa}) cells.push_back(text_of(v));
-    if (!u.radiation.empty()) cells.push_back(text_of(d.solar));
-    cells.push_back(text_of(d.sunshine_h));
-    if (!u.wind.empty()) cells.push_back(text_of(d.wind));
-    if (!u.rain.empty()) cells.push_back(text_of(d.rain));
-    if (!u.reference_et.empty()) cells.push_back(text_of(d.reference_et));
-    return cells;
+Record record_of(const std::string& station, const weather::SheetUnits& u, const weather::SheetRow& d) {
+    static const std::string percent = "percent", kpa = "kpa", hours = "h";
+    return {{"station", "", station},
+            {"date", "", calendar::format_date(d.date)},
+            weather_field("tmax", u.temperature, d.tmax),
+            weather_field("tmin", u.temperature, d.tmin),
+            weather_field("tmean", u.temperature, d.tmean),
+            weather_field("tdew", u.temperature, d.tdew),
+            weather_field("rhmax", percent, d.rhmax),
+            weather_field("rhmin", percent, d.rhmin),
+            weather_field("rhmean", percent, d.rhmean),
+            weather_field("ea", kpa, d.ea_kpa),
+            weather_field("rs", u.radiation, d.solar),
+            weather_field("sunshine", hours, d.sunshine_h),
+            weather_field("wind", u.wind, d.wind),
+            weather_field("rain", u.rain, d.rain),
+            weather_field("eto", u.reference_et, d.reference_et)};
 }
 
 /// What belongs to the whole test stands in its first row; its units stand in every row, so that
@@ -193,15 +186,10 @@ void export_readings(ExportRun& run) {
 }
 
 void export_weather(ExportRun& run) {
-    std::size_t number = 1;
-    for (const weather::SheetUnits& u : store::weather_units(run.book)) {
-        const std::string name = number == 1 ? "weather.csv" : "weather_" + std::to_string(number) + ".csv";
-        LateTable table(run, name, Kind::weather, weather_header(u));
-        store::for_each_typed_day(run.book, u, [&](const std::string& station, const weather::SheetRow& day) {
-            table.file().row(weather_cells(station, u, day));
-        });
-        if (table.finish()) ++number;
-    }
+    write_tables(run.folder, Kind::weather, "weather", [&](const TakeRecord& take) {
+        store::for_each_typed_day(run.book, [&](const std::string& station, const weather::SheetUnits& units,
+                                                const weather::SheetRow& day) { take(record_of(station, units, day)); });
+    }, run.result.files);
 }
 
 void export_catches(ExportRun& run) {

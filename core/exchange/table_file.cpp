@@ -14,7 +14,7 @@ namespace {
 /// Which columns a table has: its groups and, once a record had one, the unit of each.
 struct Shape {
     std::vector<std::string_view> groups;
-    std::vector<std::string_view> units;
+    std::vector<std::string> units;  ///< its own: those of a record are gone with it
 
     bool has_groups_of(const Record& record) const {
         return std::equal(groups.begin(), groups.end(), record.begin(), record.end(),
@@ -39,7 +39,7 @@ Shape shape_of(const Record& record) {
     Shape shape;
     for (const Field& f : record) {
         shape.groups.push_back(f.group);
-        shape.units.push_back(f.unit);
+        shape.units.emplace_back(f.unit);
     }
     return shape;
 }

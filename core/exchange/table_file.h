@@ -46,7 +46,8 @@ class TableFile {
 /// One field of a record: which column it belongs to and its text; empty where not recorded.
 struct Field {
     std::string_view group;  ///< as in columns.h
-    std::string_view unit;   ///< empty where there is none, or where the value is not recorded
+    /// Empty where there is none, or where the value is not recorded.
+    std::string_view unit;
     std::string text;
 };
 using Record = std::vector<Field>;

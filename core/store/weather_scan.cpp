@@ -24,48 +24,37 @@ constexpr std::array values{
     Value{"wind", &SheetRow::wind},     Value{"rain", &SheetRow::rain},
     Value{"reference_et", &SheetRow::reference_et}};
 
-/// Of the rows of one day the one that stands.
-std::string days_of_units() {
+constexpr std::array unit_columns{"temperature", "radiation", "wind", "rain", "reference_et"};
+
+/// Station, date, units, values; of the rows of one day the one that stands.
+std::string all_days() {
     std::string sql = "SELECT s.code, d.date";
+    for (const char* unit : unit_columns) sql += std::string(", u.") + unit;
     for (const Value& v : values) sql += std::string(", d.") + v.column;
     return sql + " FROM weather_station s JOIN weather_day d ON d.station = s.id"
                  " JOIN weather_units u ON u.id = d.units"
-                 " WHERE u.temperature = ? AND u.radiation = ? AND u.wind = ? AND u.rain = ? AND u.reference_et = ?"
-                 " AND NOT EXISTS (SELECT 1 FROM weather_day n WHERE n.station = d.station AND n.date = d.date"
+                 " WHERE NOT EXISTS (SELECT 1 FROM weather_day n WHERE n.station = d.station AND n.date = d.date"
                  " AND n.revision > d.revision) ORDER BY s.code, d.date";
 }
 
 }  // namespace
 
-std::vector<SheetUnits> weather_units(const Book& book) {
-    return in_book(book, [](SQLite::Database& db) {
-        std::vector<SheetUnits> all;
-        SQLite::Statement rows(db, "SELECT temperature, radiation, wind, rain, reference_et FROM weather_units ORDER BY id");
-        while (rows.executeStep()) {
-            all.push_back({text_in(rows.getColumn(0)), text_in(rows.getColumn(1)), text_in(rows.getColumn(2)),
-                           text_in(rows.getColumn(3)), text_in(rows.getColumn(4))});
-        }
-        return all;
-    });
-}
-
-void for_each_typed_day(const Book& book, const SheetUnits& units,
-                        const std::function<void(const std::string&, const SheetRow&)>& take) {
+void for_each_typed_day(const Book& book, const TakeTypedDay& take) {
     in_book(book, [&](SQLite::Database& db) {
-        SQLite::Statement rows(db, days_of_units());
-        int at = 0;
-        for (const std::string& unit : {units.temperature, units.radiation, units.wind, units.rain, units.reference_et}) {
-            rows.bind(++at, unit);
-        }
+        SQLite::Statement rows(db, all_days());
         while (rows.executeStep()) {
             const std::string station = text_in(rows.getColumn(0));
             const auto date = calendar::parse_date(text_in(rows.getColumn(1)));
             if (!date) throw BookError("A weather day of station " + station + " has no date that can be read.");
+            int column = 2;
+            SheetUnits units;
+            for (std::string* unit : {&units.temperature, &units.radiation, &units.wind, &units.rain, &units.reference_et}) {
+                *unit = text_in(rows.getColumn(column++));
+            }
             SheetRow day;
             day.date = *date;
-            int column = 1;
-            for (const Value& v : values) day.*v.member = number_in(rows.getColumn(++column));
-            take(station, day);
+            for (const Value& v : values) day.*v.member = number_in(rows.getColumn(column++));
+            take(station, units, day);
         }
     });
 }

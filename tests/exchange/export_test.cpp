@@ -59,7 +59,8 @@ std::vector<Path> awkward_tables(const Scratch& s) {
     add("ws.csv", "station,latitude,longitude,elevation_ft,wind_height_ft\nOAKW,39.458,-118.774,3965,10\n");
     add("w1.csv", "station,date,tmax_f,tmin_f,rs_langley,wind_mph,rain_in\n"
                   "OAKW,2024-06-29,91.2,54.3,702.4,4.8,0\nOAKW,2024-06-30,93,,,,0.12\n");
-    add("w2.csv", "station,date,tmax_c,rhmax_percent,sunshine_h,eto_mm\nELMW,2024-01-01,31.25,88,11.5,7.125\nOAKW,2024-07-01,,,,6\n");
+    add("w2.csv", "station,date,tmax_c,tmean_c,tdew_c,rhmax_percent,rhmin_percent,rhmean_percent,ea_kpa,sunshine_h,eto_mm\n"
+                  "ELMW,2024-01-01,31.25,20.5,8.125,88,31,55.5,1.1,11.5,7.125\nOAKW,2024-07-01,,,,,,,,,6\n");
     add("r1.csv", "meter,time,register,kind\nM-1,2024-06-01T06:00,1204.2,\nM-1,2024-06-15T06:00,5630.8,estimated\n"
                   "M-P,2024-06-15T06:00:30Z,0.1,corrected\nM-3,2024-06-15,0,\n");
     add("r2.csv", "meter,start,end,volume,kind\nM-2,2024-05-30T06:00,2024-05-30T06:15,12.4,\n"
@@ -75,7 +76,8 @@ std::vector<Path> awkward_tables(const Scratch& s) {
                   "T-5,N,2022-05-22,1,0,0,A,20,10.1,107\nT-5,,,2,1,0,A,,20.2,\nT-5,,,1,0,0,B,15,0.1,\nT-5,,,2,1,0,B,,0.2,\n");
     add("b1.csv", "meter,from,to,billed_kgal\nM-1,2024-06-01,2024-07-01,9200\n");
     add("b2.csv", "meter,from,to,billed_ccf\nM-1,2024-07-01,2024-08-01,12.5\n");
-    add("pl.csv", "area,kind,from,to,key,coefficient\nN,shade,2024-04-01,2024-09-01,,0.7\n");
+    add("pl.csv", "area,kind,from,to,key,coefficient\nN,shade,2024-04-01,2024-09-01,,0.7\n"
+                  "S,sod,2024-03-01,,seeded_cool,\n");
     add("pr.csv", "rate,site,from,to,unit,currency,tier_up_to,price,fixed_per_month,sewer_price,sewer_share\n"
                   "W-2024,,2024-01-01,2024-12-31,ccf,USD,100,2.85,42.00,1.10,0.2\n"
                   "W-2024,,2024-01-01,2024-12-31,ccf,USD,,4.95,42.00,1.10,0.2\n"
@@ -86,7 +88,8 @@ std::vector<Path> awkward_tables(const Scratch& s) {
     add("st.csv", "station,area,name,rate_in_h,rate_source,arc_degrees,flow_gpm\n12,N,north edge,0.55,catch test T-1,180,24\n13,N,,,,,\n");
     add("st2.csv", "station,area,rate_mm_h,flow_l_s\n14,E,11.5,1.25\n");
     add("wr.csv", "site,days,starts,ends,stations_at_once\nOAK,mon wed sun,22:05,06:00,2\n");
-    add("as.csv", "area,off_target,off_target_source,special\nN,0.06,gross against net,no\nS,,,yes\n");
+    add("as.csv", "area,off_target,off_target_source,special,water_ec_ds_m,soil_ec_limit_ds_m\n"
+                  "N,0.06,gross against net,no,,\nS,,,yes,1.15,3.2\n");
     return files;
 }
 
@@ -163,12 +166,11 @@ TEST_CASE("a book comes back from its tables as it was", "[exchange][constructed
         CAPTURE(table);
         CHECK(after.at(table) == rows);
     }
-    // Nothing was compared with nothing: every kind of record is in the book, and so in the tables.
-    for (const auto& [table, rows] : before) {
-        if (table == "catch_pressure" || table == "catch_finding") continue;
-        CAPTURE(table);
-        CHECK_FALSE(rows.empty());
-    }
+    // Nothing was compared with nothing: some record fills in every column of every table.
+    auto without_notes = tests::tables_left_out();
+    without_notes.insert({"catch_pressure", "catch_finding"});
+    const auto never = tests::BookDumper(two.scratch / "one.evenfall").empty_columns(without_notes);
+    CHECK(never == std::vector<std::string>{});
     CHECK(any_of(written.left_out, "Readings that a correction replaced: 1"));
     CHECK(any_of(written.left_out, "Entries of the journal"));
     // The comparison can fail.
