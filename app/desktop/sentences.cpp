@@ -8,8 +8,8 @@ namespace evenfall::desktop {
 namespace {
 
 // Padding of the style sheet and the style's own margin, with a little to spare.
-constexpr int room_beside = 12;
-constexpr int room_above = 5;
+constexpr int room_beside = 8;
+constexpr int room_above = 4;
 
 class WholeSentences : public QStyledItemDelegate {
   public:

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/workflow/review_desk.h"
 
-#include "app/workflow/filing.h"
+#include "app/workflow/review_batch.h"
 #include "app/workflow/whole_file.h"
 #include "core/exchange/filing_json.h"
 #include "core/input_error.h"
@@ -68,14 +68,12 @@ Frozen case_of(const store::Book& book, const Application& a, std::string& probl
 
 /// Asks about every fingerprint that stands in a filing of another application too.
 void ask_about_shared(const store::Book& book, const Application& a, const review::Filing& filing, review::Review& review) {
-    const auto prints = review::fingerprints(filing);
-    const auto keys = fingerprint_keys(filing);
-    for (std::size_t i = 0; i < prints.size(); ++i) {
-        for (const auto& [code, sha256] : store::filings_with(book, {prints[i].kind, keys[i].second})) {
+    for (const review::Fingerprint& p : traced_fingerprints(filing)) {
+        for (const auto& [code, sha256] : store::filings_with(book, {p.kind, p.key})) {
             const bool own = code == filing.code ||
                              std::any_of(a.filings.begin(), a.filings.end(), [&](const auto& f) { return f.sha256 == sha256; });
             if (own) continue;
-            review.questions.push_back(review::shared_with(prints[i], code));
+            review.questions.push_back(review::shared_with(p, code));
             break;
         }
     }

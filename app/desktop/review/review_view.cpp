@@ -93,6 +93,11 @@ Figure recomputed(const ReviewedCase& c, const review::CheckedClaim& claim, cons
     return f;
 }
 
+/// "2026-01-05 17:00".
+QString to_the_minute(calendar::Instant at) {
+    return q(calendar::format_instant(at)).left(16).replace(QLatin1Char('T'), QLatin1Char(' '));
+}
+
 /// Tests whose cans stand side by side, row by row in the order of their sheets.
 TitledRows tests_side_by_side(const std::vector<const review::FiledTest*>& tests) {
     TitledRows t;
@@ -285,7 +290,7 @@ FigureRows history_table(const ReviewedCase& c) {
     t.heads << ReviewView::tr("When (UTC)") << ReviewView::tr("Who") << ReviewView::tr("Status") << ReviewView::tr("Amount")
             << ReviewView::tr("Reason");
     for (const auto& h : c.application.history) {
-        t.rows.push_back({text_cell(q(calendar::format_instant(h.at))), text_cell(safe(h.who)), text_cell(status_title(h.status)),
+        t.rows.push_back({text_cell(to_the_minute(h.at)), text_cell(safe(h.who)), text_cell(status_title(h.status)),
                           text_cell(h.amount ? money(*h.amount, c.application.currency) : QString(), true), text_cell(safe(h.note))});
     }
     return t;

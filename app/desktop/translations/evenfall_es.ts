@@ -929,7 +929,7 @@
     </message>
     <message>
         <source>Claim</source>
-        <translation>Cifra declarada</translation>
+        <translation>Cifra</translation>
     </message>
     <message>
         <source>Claimed</source>
