@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/plan/audit_view.h"
 
+#include "app/desktop/core_words.h"
+
 #include <QCoreApplication>
 #include <algorithm>
 #include <numeric>
@@ -46,9 +48,9 @@ Figure figure_of(const plan::PlanAgainstAudit& audit, const QString& key, const 
     f.why.formula = formula;
     f.why.inputs = inputs;
     f.why.inputs << AuditView::tr("%1 cans that count, from the catch test").arg(audit.cans.size());
-    f.why.method = q(audit.method);
-    f.why.convention = q(audit.convention);
-    f.why.source = q(audit.source);
+    f.why.method = core_words(audit.method);
+    f.why.convention = core_words(audit.convention);
+    f.why.source = core_words(audit.source);
     return f;
 }
 

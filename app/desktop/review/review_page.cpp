@@ -2,6 +2,7 @@
 #include "app/desktop/review/review_page.h"
 
 #include "app/desktop/clock.h"
+#include "app/desktop/core_words.h"
 #include "app/desktop/figure_table.h"
 #include "app/desktop/paper.h"
 #include "app/desktop/review/add_filings_task.h"
@@ -67,7 +68,7 @@ void ReviewPage::build_queue(QVBoxLayout* column) {
     program_->setMinimumContentsLength(10);
     program_->addItem(tr("the one that each filing names"), QString());
     for (const auto& name : review::built_in_rebate_names()) {
-        program_->addItem(q(review::built_in_rebate(name).title), q(name));
+        program_->addItem(core_words(review::built_in_rebate(name).title), q(name));
     }
     auto* from_file = new QPushButton(tr("From a &file…"));
     connect(from_file, &QPushButton::clicked, this, [this] {
@@ -253,7 +254,7 @@ void ReviewPage::show_case() {
     }
     const auto& a = case_->application;
     title_->setText(tr("%1, %2, site %3").arg(q(printable(a.code)), q(printable(a.applicant)), q(printable(a.site))));
-    QStringList words{tr("Program %1").arg(case_->program ? q(case_->program->title) : q(printable(a.program))),
+    QStringList words{tr("Program %1").arg(case_->program ? core_words(case_->program->title) : q(printable(a.program))),
                       tr("status: %1").arg(status_title(a.status()))};
     if (case_->review) {
         words << tr("by the rules: %1").arg(decision_title(case_->review->decision))
@@ -309,7 +310,7 @@ bool ReviewPage::add_program(const QString& file) {
         return false;
     }
     known_files_[known_.back().name] = utf8(file);
-    program_->addItem(q(known_.back().title), file);
+    program_->addItem(core_words(known_.back().title), file);
     program_->setCurrentIndex(program_->count() - 1);
     // Cases of this program were figures only until now.
     const QString before = case_ ? q(case_->application.code) : QString();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/review/review_view.h"
 
+#include "app/desktop/core_words.h"
 #include "app/desktop/shown.h"
 #include "core/input_error.h"
 #include "core/units/number.h"
@@ -86,7 +87,7 @@ Figure recomputed(const ReviewedCase& c, const review::CheckedClaim& claim, cons
     f.why.formula = words.formula;
     f.why.inputs << ReviewView::tr("claimed: %1 %2, as typed by the sender").arg(safe(claim.claim.text), safe(claim.claim.unit)).trimmed()
                  << ReviewView::tr("raw data: %1, from the filing").arg(safe(claim.evidence))
-                 << ReviewView::tr("verdict: %1, %2").arg(agreement_text(claim.agreement), q(claim.why));
+                 << ReviewView::tr("verdict: %1, %2").arg(agreement_text(claim.agreement), core_words(claim.why));
     f.why.method = q(claim.method);
     if (c.filing) f.why.convention = ReviewView::tr("quarter rule %1").arg(q(audit::text_of(c.filing->conventions.quarter_rule)));
     f.why.source = ReviewView::tr("the filing %1, worked out again here").arg(c.review->sha256.empty() ? QString() : q(c.review->sha256).left(12));
@@ -248,7 +249,7 @@ FigureRows claims_table(const ReviewedCase& c) {
         const QString ours = claim.recomputed ? rounded(*claim.recomputed) + unit : QStringLiteral("–");
         t.rows.push_back({text_cell(words_of(claim.claim.name).name), text_cell(safe(claim.claim.subject)), text_cell(safe(claim.claim.text) + unit, true),
                           {ours, recomputed(c, claim, ours), true, false, false},
-                          telling(agreement_text(claim.agreement), claim.agreement == Agreement::differs), text_cell(q(claim.why))});
+                          telling(agreement_text(claim.agreement), claim.agreement == Agreement::differs), text_cell(core_words(claim.why))});
     }
     return t;
 }
@@ -259,7 +260,7 @@ FigureRows rules_table(const ReviewedCase& c) {
     if (!c.review) return t;
     for (const auto& rule : c.review->rules) {
         t.rows.push_back({telling(outcome_text(rule.outcome), rule.outcome == RuleOutcome::not_met), text_cell(safe(rule.words)),
-                          text_cell(q(rule.why)), text_cell(q(rule.missing))});
+                          text_cell(core_words(rule.why)), text_cell(q(rule.missing))});
     }
     return t;
 }
@@ -315,7 +316,7 @@ QString reasons_of(const ReviewedCase& c) {
     if (!c.review) return {};
     QStringList lines;
     for (const auto& rule : c.review->rules) {
-        if (rule.outcome == RuleOutcome::not_met) lines << safe(rule.words) + QStringLiteral(": ") + q(rule.why);
+        if (rule.outcome == RuleOutcome::not_met) lines << safe(rule.words) + QStringLiteral(": ") + core_words(rule.why);
     }
     if (lines.isEmpty()) {
         for (const auto& missing : c.review->missing) lines << ReviewView::tr("please send: %1").arg(q(missing));

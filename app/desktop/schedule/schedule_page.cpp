@@ -401,7 +401,7 @@ bool SchedulePage::print(QPrinter& printer) {
         tables.push_back({month_title(answer_->schedule.months[i].month), month.heads, month.rows});
     }
     QStringList notes = schedule_findings(*answer_);
-    notes << q(answer_->schedule.method) << q(answer_->schedule.source)
+    notes << core_words(answer_->schedule.method) << core_words(answer_->schedule.source)
           << tr("Adjust to the weather; do not water where rain has done it. Local watering rules come first.");
     print_paper(printer, tr("Base schedule of site %1").arg(site_->currentText()), tables, notes);
     return true;

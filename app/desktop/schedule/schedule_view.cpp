@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/schedule/schedule_view.h"
 
+#include "app/desktop/core_words.h"
+
 #include <QCoreApplication>
 #include <algorithm>
 #include <map>
@@ -58,9 +60,9 @@ Figure figure_of(const workflow::ScheduleAnswer& answer, const ScheduleMonth& mo
     const QStringList assumed = assumed_of(answer.schedule, s);
     for (const QString& a : assumed) f.why.inputs << QStringLiteral("* ") + a;
     f.why.assumed = !assumed.isEmpty();
-    f.why.method = q(answer.schedule.method);
+    f.why.method = core_words(answer.schedule.method);
     if (answer.schedule.rule) f.why.convention = ScheduleView::tr("allowed: %1").arg(rule_text(*answer.schedule.rule));
-    f.why.source = q(answer.schedule.source);
+    f.why.source = core_words(answer.schedule.source);
     return f;
 }
 
@@ -90,8 +92,8 @@ Figure shortfall(const workflow::ScheduleAnswer& answer, const ScheduleMonth& mo
                   .arg(shown_number(month.short_minutes_a_week, 0), shown_percent(month.short_share, 0));
     f.why.formula = ScheduleView::tr("minutes run beyond the end of the window, summed over the days of a week");
     if (answer.schedule.rule) f.why.inputs << ScheduleView::tr("allowed: %1").arg(rule_text(*answer.schedule.rule));
-    f.why.method = q(answer.schedule.method);
-    f.why.source = q(answer.schedule.source);
+    f.why.method = core_words(answer.schedule.method);
+    f.why.source = core_words(answer.schedule.source);
     return f;
 }
 
@@ -208,8 +210,8 @@ std::vector<Figure> schedule_figures(const workflow::ScheduleAnswer& answer) {
         f.name = name;
         f.value = value;
         f.why.formula = formula;
-        f.why.method = q(s.method);
-        f.why.source = q(s.source);
+        f.why.method = core_words(s.method);
+        f.why.source = core_words(s.source);
         figures.push_back(std::move(f));
     };
     const std::size_t stations = s.months.empty() ? 0 : s.months.front().stations.size();
@@ -219,7 +221,7 @@ std::vector<Figure> schedule_figures(const workflow::ScheduleAnswer& answer) {
         ScheduleView::tr("calendar months whose need is known for every area, means over the years chosen"));
     add("left_out", ScheduleView::tr("Left out"), QString::number(s.left_out.size()),
         ScheduleView::tr("stations without a rate or a need, areas without a station"));
-    for (const auto& u : s.left_out) figures.back().why.inputs << q(u.station) + QStringLiteral(": ") + q(u.reason);
+    for (const auto& u : s.left_out) figures.back().why.inputs << q(u.station) + QStringLiteral(": ") + core_words(u.reason);
     const auto worst = std::max_element(s.months.begin(), s.months.end(), [](const auto& a, const auto& b) {
         return a.short_minutes_a_week < b.short_minutes_a_week;
     });
@@ -255,8 +257,8 @@ QStringList schedule_findings(const workflow::ScheduleAnswer& answer) {
         out << ScheduleView::tr("Station %1: the soil asks for more days than are allowed in %2.")
                    .arg(q(station), months.join(QStringLiteral(", ")));
     }
-    for (const auto& u : s.left_out) out << ScheduleView::tr("Left out: %1, %2").arg(q(u.station), q(u.reason));
-    for (const auto& a : s.assumptions) out << ScheduleView::tr("Assumed: %1").arg(q(a));
+    for (const auto& u : s.left_out) out << ScheduleView::tr("Left out: %1, %2").arg(q(u.station), core_words(u.reason));
+    for (const auto& a : s.assumptions) out << ScheduleView::tr("Assumed: %1").arg(core_words(a));
     return out;
 }
 

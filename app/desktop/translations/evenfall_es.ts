@@ -406,6 +406,106 @@
         <source>The need contains the leaching requirement of salty water; rain that leaches is not counted against it, and by cans that water shows as drained.</source>
         <translation>La necesidad incluye el requerimiento de lavado del agua salina; la lluvia que lava no se descuenta de él, y en el balance por recipientes esa agua figura como drenada.</translation>
     </message>
+    <message>
+        <source>week net x run-time multiplier / rate of the station; days by p x available water over ET of a day; cycles by allowable surface accumulation; whole minutes, up</source>
+        <translation>neta semanal × multiplicador de tiempo ÷ tasa de la estación; días por p × agua disponible sobre ET de un día; ciclos por la acumulación superficial admisible; minutos enteros, hacia arriba</translation>
+    </message>
+    <message>
+        <source>FAO-56 Eq. 82 and 83; trade formula for cycles (memory)</source>
+        <translation>FAO-56 ec. 82 y 83; fórmula del oficio para los ciclos (de memoria)</translation>
+    </message>
+    <message>
+        <source>no watering rule: every day is allowed and no window is kept</source>
+        <translation>sin regla de riego: se permite todos los días y no hay horario</translation>
+    </message>
+    <message>
+        <source>no station</source>
+        <translation>sin estación</translation>
+    </message>
+    <message>
+        <source>no application rate: test it or enter its rate</source>
+        <translation>sin tasa de aplicación: pruébela o introdúzcala</translation>
+    </message>
+    <message>
+        <source>non-negative least squares for the output of each head, drawn to the common output</source>
+        <translation>mínimos cuadrados no negativos para la entrega de cada aspersor, atraídos hacia la entrega común</translation>
+    </message>
+    <message>
+        <source>low quarter is exactly a quarter of the cans; limits for weak and strong from plan_limits.csv</source>
+        <translation>el cuarto inferior es exactamente un cuarto de los recipientes; los límites de menos y más vienen de plan_limits.csv</translation>
+    </message>
+    <message>
+        <source>Lawson &amp; Hanson 1974 for the fit; derived for its errors</source>
+        <translation>Lawson y Hanson 1974 para el ajuste; deducido para sus errores</translation>
+    </message>
+    <message>
+        <source>our figure rounds to the one claimed</source>
+        <translation>nuestra cifra se redondea a la declarada</translation>
+    </message>
+    <message>
+        <source>the figure was cut instead of rounded</source>
+        <translation>la cifra se cortó en vez de redondearse</translation>
+    </message>
+    <message>
+        <source>no rounding or rule that was tried leads from the raw data to the claim</source>
+        <translation>ningún redondeo ni regla probados llevan de los datos originales a lo declarado</translation>
+    </message>
+    <message>
+        <source>typed in per cent without saying so</source>
+        <translation>escrito en por ciento sin decirlo</translation>
+    </message>
+    <message>
+        <source>the claim follows only when the cans that the sheet leaves out are counted</source>
+        <translation>lo declarado solo sale si se cuentan los recipientes que la hoja excluye</translation>
+    </message>
+    <message>
+        <source>no rate: the test has no run time, or the machine moves</source>
+        <translation>sin tasa: la prueba no tiene tiempo de riego, o la máquina se mueve</translation>
+    </message>
+    <message>
+        <source>the filing holds no outline of the area</source>
+        <translation>el expediente no contiene el contorno de la zona</translation>
+    </message>
+    <message>
+        <source>within 5 % of the outline, which is as well as one is drawn</source>
+        <translation>a menos de un 5 % del contorno, que es lo que da un dibujo</translation>
+    </message>
+    <message>
+        <source>no whole month is metered on that side of the change</source>
+        <translation>ningún mes entero está medido de ese lado del cambio</translation>
+    </message>
+    <message>
+        <source>every area is of an accepted sector</source>
+        <translation>todas las zonas son de un sector aceptado</translation>
+    </message>
+    <message>
+        <source>every meter is of an accepted type</source>
+        <translation>todos los medidores son de un tipo aceptado</translation>
+    </message>
+    <message>
+        <source>every test has as many cans</source>
+        <translation>todas las pruebas tienen tantos recipientes</translation>
+    </message>
+    <message>
+        <source>no test was windier</source>
+        <translation>ninguna prueba tuvo más viento</translation>
+    </message>
+    <message>
+        <source>every test caught as much</source>
+        <translation>todas las pruebas captaron tanto</translation>
+    </message>
+    <message>
+        <source>Harrow County Irrigation Fund, half the cost of controllers (invented)</source>
+        <translation>Fondo de Riego del Condado de Harrow, la mitad del costo de los controladores (inventado)</translation>
+    </message>
+    <message>
+        <source>Tolland Reach Water District, pay for water saved (invented)</source>
+        <translation>Distrito de Agua de Tolland Reach, pago por agua ahorrada (inventado)</translation>
+    </message>
+    <message>
+        <source>Tolland Reach Water District, even water on sports turf (invented)</source>
+        <translation>Distrito de Agua de Tolland Reach, riego parejo en césped deportivo (inventado)</translation>
+    </message>
 </context>
 <context>
     <name>EvidenceDialog</name>
@@ -653,7 +753,7 @@
     </message>
     <message>
         <source>Size of the area</source>
-        <translation>Superficie del área</translation>
+        <translation>Superficie de la zona</translation>
     </message>
     <message>
         <source>area within the drawn outline</source>
@@ -781,11 +881,11 @@
     </message>
     <message>
         <source>Areas</source>
-        <translation>Áreas</translation>
+        <translation>Zonas</translation>
     </message>
     <message>
         <source>Area</source>
-        <translation>Área</translation>
+        <translation>Zona</translation>
     </message>
     <message>
         <source>Size as typed</source>
@@ -1020,7 +1120,7 @@
     </message>
     <message>
         <source>days between irrigations that the soil allows: %1, from the soil of area %2</source>
-        <translation>días entre riegos que permite el suelo: %1, del suelo del área %2</translation>
+        <translation>días entre riegos que permite el suelo: %1, del suelo de la zona %2</translation>
     </message>
     <message>
         <source>times a week: %1; cycles each time: %2 of %3 min, soak %4 min</source>
@@ -1124,7 +1224,7 @@
     </message>
     <message>
         <source>net a week × run-time multiplier of the area</source>
-        <translation>neta semanal × multiplicador de tiempo del área</translation>
+        <translation>neta semanal × multiplicador de tiempo de la zona</translation>
     </message>
     <message>
         <source>allowed depletion × available water ÷ ET of a day, whole days, 1 to 7</source>
@@ -1184,7 +1284,7 @@
     </message>
     <message>
         <source>stations with a known rate on an area with a known need; an area that was tested and has none counts as one</source>
-        <translation>estaciones con tasa conocida en un área con necesidad conocida; un área probada que no tiene ninguna cuenta como una</translation>
+        <translation>estaciones con tasa conocida en una zona con necesidad conocida; una zona probada que no tiene ninguna cuenta como una</translation>
     </message>
     <message>
         <source>Months known</source>
@@ -1192,7 +1292,7 @@
     </message>
     <message>
         <source>calendar months whose need is known for every area, means over the years chosen</source>
-        <translation>meses cuya necesidad se conoce en todas las áreas, medias de los años elegidos</translation>
+        <translation>meses cuya necesidad se conoce en todas las zonas, medias de los años elegidos</translation>
     </message>
     <message>
         <source>Left out</source>
@@ -1200,7 +1300,7 @@
     </message>
     <message>
         <source>stations without a rate or a need, areas without a station</source>
-        <translation>estaciones sin tasa o sin necesidad, áreas sin estación</translation>
+        <translation>estaciones sin tasa o sin necesidad, zonas sin estación</translation>
     </message>
     <message>
         <source>Water window</source>
