@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "reports/content/report.h"
 
+#include <algorithm>
+
 namespace evenfall::reports {
 
 bool Field::operator==(const Field& o) const {
@@ -77,6 +79,18 @@ Table notes_table(const std::vector<Note>& notes) {
                    text(n.assumed ? "an input was assumed" : "as recorded")});
     }
     return table;
+}
+
+bool has_values(const Chart& chart, const Report& report) {
+    const auto any = [&](const ColumnRef& ref) {
+        const Table* table = report.find_table(ref.table);
+        if (table == nullptr) return false;
+        const auto values = table->values(ref.column);
+        return std::any_of(values.begin(), values.end(), [](const auto& v) { return v.has_value(); });
+    };
+    if (const auto* map = std::get_if<MapChart>(&chart.content)) return any(map->value);
+    const auto& series = std::get<SeriesChart>(chart.content).series;
+    return std::any_of(series.begin(), series.end(), [&](const Series& s) { return any(s.values); });
 }
 
 }  // namespace evenfall::reports

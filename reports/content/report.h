@@ -96,6 +96,10 @@ struct Report {
     std::vector<const Table*> tables() const;
 };
 
+/// Whether a chart has any value to draw; without one, writers put this sentence in its place.
+bool has_values(const Chart& chart, const Report& report);
+inline constexpr const char* nothing_to_draw = "There are no data to draw.";
+
 /// "Worth 56,215 gal of water, 272.64 USD", or that it is not known.
 std::string worth(const Fix& fix);
 

@@ -20,17 +20,6 @@ QString text_of(const std::string& t) { return QString::fromStdString(t); }
 /// An answer that ends above this share of its page leaves the rest to what follows.
 constexpr double short_answer = 0.3;
 
-/// Whether a chart has anything to show.
-bool has_values(const Chart& chart, const Table& table) {
-    const auto any = [&](const ColumnRef& ref) {
-        const auto values = table.values(ref.column);
-        return std::any_of(values.begin(), values.end(), [](const auto& v) { return v.has_value(); });
-    };
-    if (const auto* map = std::get_if<MapChart>(&chart.content)) return any(map->value);
-    const auto& series = std::get<SeriesChart>(chart.content).series;
-    return std::any_of(series.begin(), series.end(), [&](const Series& s) { return any(s.values); });
-}
-
 /// Points: what ground of this shape takes across the page, with its axis below; a wide strip would
 /// leave half of a square empty.
 double map_height(const MapChart& map, const Table* source) {
@@ -252,14 +241,14 @@ void PageFlow::chart(const Chart& chart, const Report& report) {
     const QFont title_font = house_font(10.0, true), sentence_font = house_font(8.5);
     const double words = text_height(text_of(chart.title), title_font, width()) +
                          text_height(text_of(chart.sentence), sentence_font, width()) + pt(6.0);
-    const bool empty = source == nullptr || !has_values(chart, *source);
+    const bool empty = source == nullptr || !has_values(chart, report);
     need(words + (empty ? pt(24.0) : height + pt(12.0)));
     bookmark(chart.title, 1);
     text(text_of(chart.title), title_font, ink_text, left(), width(), pt(2.0));
     if (!empty) text(text_of(chart.sentence), sentence_font, ink_faint, left(), width(), pt(4.0));
     const QRectF target(left(), y_, width(), height);
     if (empty) {
-        text(QStringLiteral("There are no data to draw."), house_font(9.5), ink_text, left(), width(),
+        text(text_of(nothing_to_draw), house_font(9.5), ink_text, left(), width(),
              pt(10.0));
         return;
     }

@@ -296,7 +296,9 @@ class BookWriter {
 
     lxw_row_t chart(const SafeSheet& s, const Chart& chart) {
         lxw_row_t row = layout_.chart_row(chart.key);
-        row = lines(s, row, chart.sentence);
+        const bool drawn = has_values(chart, report_);
+        row = lines(s, row, drawn ? chart.sentence : std::string(nothing_to_draw));
+        if (!drawn) return row + Layout::chart_rows;
         if (const auto* series = std::get_if<SeriesChart>(&chart.content)) {
             const Table& t = *report_.find_table(series->categories.table);
             if (layout_.of(t.key).data_rows > 0) {
