@@ -8,10 +8,19 @@
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QResizeEvent>
+#include <algorithm>
 #include <numeric>
 #include <utility>
 
 namespace evenfall::desktop {
+
+namespace {
+
+/// Taken from a cell before its text is laid out: padding and margins, with a little to spare.
+constexpr int room_beside = 20;
+constexpr int room_above = 8;
+
+}  // namespace
 
 FigureTable::FigureTable(const QString& name, QWidget* parent) : QTableWidget(parent) {
     setAccessibleName(name);
@@ -79,7 +88,17 @@ void FigureTable::set_widths() {
     for (int c = 0; c + 1 < columnCount() && c < static_cast<int>(parts_.size()); ++c) {
         setColumnWidth(c, viewport()->width() * parts_[static_cast<std::size_t>(c)] / whole);
     }
-    resizeRowsToContents();
+    // The table's own reckoning leaves out the padding of the style sheet and cuts lines off.
+    for (int r = 0; r < rowCount(); ++r) {
+        int height = verticalHeader()->defaultSectionSize();
+        for (int c = 0; c < columnCount(); ++c) {
+            const QTableWidgetItem* cell = item(r, c);
+            const QRect room(0, 0, std::max(24, columnWidth(c) - room_beside), 100000);
+            const QRect text = QFontMetrics(cell->font()).boundingRect(room, Qt::TextWordWrap, cell->text());
+            height = std::max(height, text.height() + room_above);
+        }
+        setRowHeight(r, height);
+    }
 }
 
 void FigureTable::resizeEvent(QResizeEvent* event) {

@@ -20,6 +20,7 @@
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QTabWidget>
 #include <catch2/catch.hpp>
 
 using namespace evenfall;
@@ -192,6 +193,27 @@ TEST_CASE("approving asks for an amount and takes the rules' own to start from",
     CHECK(a.status() == review::Status::approved);
     // CONSTRUCTED: 120 nozzles at 8.00.
     CHECK(a.history.back().amount == 960.0);
+}
+
+TEST_CASE("sentences in the tables are shown to their last line", "[desktop][constructed]") {
+    Office office;
+    office.add(office_mail(office.folder));
+    for (auto* tabs : office.page->findChildren<QTabWidget*>()) tabs->setCurrentIndex(1);
+    const FigureTable* rules = office.page->table(QStringLiteral("rules"));
+    for (const int width : {1280, 1600}) {
+        office.window.resize(width, 800);
+        QCoreApplication::processEvents();
+        for (int r = 0; r < rules->rowCount(); ++r) {
+            for (int c = 0; c < rules->columnCount(); ++c) {
+                const QTableWidgetItem* cell = rules->item(r, c);
+                CAPTURE(width, cell->text().toStdString());
+                // Padding of 5 and a margin of 3 on either side, as the style sheet and the style have it.
+                const QRect needed = QFontMetrics(cell->font()).boundingRect(
+                    QRect(0, 0, rules->columnWidth(c) - 16, 100000), Qt::TextWordWrap, cell->text());
+                CHECK(rules->rowHeight(r) >= needed.height());
+            }
+        }
+    }
 }
 
 TEST_CASE("memo and letter are written", "[desktop][constructed]") {

@@ -107,14 +107,14 @@ void ReviewPage::build_case(QVBoxLayout* column) {
         connect(table, &QTableWidget::currentCellChanged, this, &ReviewPage::evidence_changed);
     };
     add_table(claims_, tr("Figures"), {5, 4, 4, 4, 4, 7});
-    add_table(rules_, tr("Rules"), {3, 7, 8, 5});
+    add_table(rules_, tr("Rules"), {4, 7, 8, 5});
     add_table(questions_, tr("Questions"), {8, 4});
     add_table(payment_, tr("Payment"), {5, 6, 3});
     letter_ = new QPlainTextEdit;
     letter_->setReadOnly(true);
     letter_->setAccessibleName(tr("Letter to the applicant"));
     tabs_->addTab(letter_, tr("Letter"));
-    add_table(history_, tr("History"), {6, 5, 4, 4, 8});
+    add_table(history_, tr("History"), {6, 5, 5, 4, 7});
     connect(tabs_, &QTabWidget::currentChanged, this, &ReviewPage::evidence_changed);
     column->addWidget(tabs_, 1);
     auto* row = new QHBoxLayout;
