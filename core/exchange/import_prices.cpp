@@ -78,10 +78,10 @@ std::string currency_of(RowReader& row) {
     return code;
 }
 
-/// Adds a record whose code is new; a known one must say the same.
+/// Adds a record whose code is new; a known one must say the same, or the answer says why not.
 template <class Record>
-void keep(ImportRun& run, const Place& place, const std::vector<Record>& stored,
-          const Record& record, void (*add)(store::Book&, const Record&, std::optional<std::int64_t>)) {
+std::optional<Issue> keep(ImportRun& run, const std::vector<Record>& stored, const Record& record,
+                          void (*add)(store::Book&, const Record&, std::optional<std::int64_t>)) {
     const auto same = std::find_if(stored.begin(), stored.end(),
                                    [&](const Record& r) { return r.code == record.code; });
     if (same == stored.end()) {
@@ -90,9 +90,17 @@ void keep(ImportRun& run, const Place& place, const std::vector<Record>& stored,
     } else if (line_of(*same) == line_of(record)) {
         ++run.result.unchanged;
     } else {
-        run.refuse_later({place, record.code + ": " + line_of(record),
-                          "a code of its own; the book has " + record.code + " as " + line_of(*same)});
+        return Issue{{}, record.code + ": " + line_of(record),
+                     "a code of its own; the book has " + record.code + " as " + line_of(*same)};
     }
+    return std::nullopt;
+}
+
+/// The same for the row that is being read.
+template <class Record>
+void keep(ImportRun& run, RowReader& row, std::string_view group, const std::vector<Record>& stored,
+          const Record& record, void (*add)(store::Book&, const Record&, std::optional<std::int64_t>)) {
+    if (const auto issue = keep(run, stored, record, add)) row.refuse(group, issue->found, issue->expected);
 }
 
 budget::WaterRate read_rate(RowReader& row) {
@@ -204,31 +212,34 @@ void read_salt(RowReader& row, budget::AreaSetting& setting) {
 }  // namespace
 
 void import_prices(ImportRun& run) {
-    std::vector<std::pair<budget::WaterRate, std::size_t>> rates;
+    std::vector<std::pair<budget::WaterRate, std::vector<KeptRow>>> rates;
     std::map<std::string, std::size_t> by_code;
     run.each_row([&](RowReader& row) {
         auto rate = read_rate(row);
         if (!row.ok() || !known_site(run, row, rate.site)) return;
         const auto [at, is_new] = by_code.try_emplace(rate.code, rates.size());
         if (is_new) {
-            rates.emplace_back(std::move(rate), row.row());
+            rates.emplace_back(std::move(rate), std::vector{run.keep_row()});
         } else if (same_head(rates[at->second].first, rate)) {
             rates[at->second].first.tiers.push_back(rate.tiers.front());
+            rates[at->second].second.push_back(run.keep_row());
         } else {
             row.refuse("rate", rate.code, "the same dates, unit and charges in every row of a rate");
         }
     });
     const auto stored = store::water_rates(run.book);
-    for (auto& [rate, row] : rates) {
-        const Place place{run.rows.file(), row, "rate"};
+    for (const auto& [rate, rows] : rates) {
+        const Place place{run.rows.file(), rows.front().row, "rate"};
         try {
             // What makes no bill is refused here, with its row, and not on the day of a report.
             static_cast<void>(budget::WaterRates(std::vector{rate}, rate.site));
         } catch (const InputError& error) {
-            run.refuse_later({place, error.issues().front().found, error.issues().front().expected});
+            run.refuse_later(rows, {place, error.issues().front().found, error.issues().front().expected});
             continue;
         }
-        keep(run, place, stored, rate, store::add_water_rate);
+        if (const auto issue = keep(run, stored, rate, store::add_water_rate)) {
+            run.refuse_later(rows, {place, issue->found, issue->expected});
+        }
     }
 }
 
@@ -244,7 +255,7 @@ void import_energy(ImportRun& run) {
         static_cast<void>(row.needed_number("price_per_kwh"));
         rate.price_per_kwh = row.number_within("price_per_kwh", 0, most_money, "zero or more").value_or(0.0);
         if (!row.ok() || !known_site(run, row, rate.site)) return;
-        keep(run, {run.rows.file(), row.row(), "rate"}, store::energy_rates(run.book), rate,
+        keep(run, row, "rate", store::energy_rates(run.book), rate,
              store::add_energy_rate);
     });
 }
@@ -268,7 +279,7 @@ void import_pumps(ImportRun& run) {
             row.refuse("pump", error.issues().front().found, error.issues().front().expected);
             return;
         }
-        keep(run, {run.rows.file(), row.row(), "pump"}, store::pumps(run.book, pump.site), pump,
+        keep(run, row, "pump", store::pumps(run.book, pump.site), pump,
              store::add_pump);
     });
 }
@@ -295,7 +306,7 @@ void import_controller_stations(ImportRun& run) {
             row.refuse("area", station.area, "the code of an area in the book or among these files");
             return;
         }
-        keep(run, {run.rows.file(), row.row(), "station"}, store::stations(run.book, area->site),
+        keep(run, row, "station", store::stations(run.book, area->site),
              station, store::add_station);
     });
 }

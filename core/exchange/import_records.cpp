@@ -11,6 +11,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <set>
 
 namespace evenfall::exchange {
 namespace {
@@ -21,7 +23,7 @@ constexpr double outline_slack = 0.02;
 template <class Record>
 struct Row {
     Record record;
-    std::size_t row;
+    KeptRow kept;
 };
 
 /// Records of a file by code, each once: a code that stands twice with other values is refused.
@@ -33,12 +35,12 @@ class ByCode {
         if (!row.ok()) return;
         const auto [found, is_new] = index_.try_emplace(record.code, rows_.size());
         if (is_new) {
-            rows_.push_back({std::move(record), row.row()});
+            rows_.push_back({std::move(record), run_.keep_row()});
         } else if (fields_of(rows_[found->second].record) == fields_of(record)) {
             ++run_.result.unchanged;
         } else {
             row.refuse(group_, record.code,
-                       "each code once; row " + std::to_string(rows_[found->second].row) +
+                       "each code once; row " + std::to_string(rows_[found->second].kept.row) +
                            " says something else of it");
         }
     }
@@ -61,7 +63,7 @@ void put(ImportRun& run, const Row<Record>& row, std::string_view noun, Find fin
         ++run.result.added;
         return;
     }
-    const auto take_file = run.settle_fields({run.rows.file(), row.row, ""},
+    const auto take_file = run.settle_fields({run.rows.file(), row.kept.row, ""},
                                              std::string(noun) + " " + row.record.code,
                                              fields_of(*stored), fields_of(row.record));
     if (!take_file) {
@@ -71,13 +73,19 @@ void put(ImportRun& run, const Row<Record>& row, std::string_view noun, Find fin
     }
 }
 
-/// Notes that `code` is not in the book, where the file names it.
-void refuse_unknown(ImportRun& run, std::size_t row, std::string_view group,
+/// Refuses rows because `code`, which they name, is not in the book.
+void refuse_unknown(ImportRun& run, std::span<const KeptRow> kept, std::string_view group,
                     const std::string& code, std::string_view noun) {
     const auto* column = run.columns.find(group);
     std::string name(column == nullptr ? group : column->name);
-    run.refuse_later({{run.rows.file(), row, std::move(name)}, code,
-                      "the code of a " + std::string(noun) + " in the book or among these files"});
+    const std::size_t row = kept.empty() ? 0 : kept.front().row;
+    run.refuse_later(kept, {{run.rows.file(), row, std::move(name)}, code,
+                            "the code of a " + std::string(noun) + " in the book or among these files"});
+}
+
+void refuse_unknown(ImportRun& run, const KeptRow& kept, std::string_view group, const std::string& code,
+                    std::string_view noun) {
+    refuse_unknown(run, std::span(&kept, 1), group, code, noun);
 }
 
 }  // namespace
@@ -108,7 +116,7 @@ void import_meters(ImportRun& run) {
             }
             moved = true;
             if (!store::find_site(run.book, r.record.site)) {
-                refuse_unknown(run, r.row, "site", r.record.site, "site");
+                refuse_unknown(run, r.kept, "site", r.record.site, "site");
                 continue;
             }
             put(run, r, "meter", store::find_meter, store::add_meter, store::replace_meter);
@@ -117,7 +125,7 @@ void import_meters(ImportRun& run) {
     }
     for (const auto& r : waiting) {
         const bool parent = !known(r.record.parent);
-        refuse_unknown(run, r.row, parent ? "parent" : "replaces",
+        refuse_unknown(run, r.kept, parent ? "parent" : "replaces",
                        parent ? r.record.parent : r.record.replaces, "meter");
     }
 }
@@ -159,14 +167,14 @@ namespace {
 struct OutlineRow {
     std::string area;
     store::AreaOutline outline;
-    std::size_t row;
+    KeptRow kept;
 };
 
 /// Stores an outline, and says so when the size that was typed is another.
 void put_outline(ImportRun& run, const OutlineRow& o) {
     const auto area = store::find_area(run.book, o.area);
     if (!area) {
-        refuse_unknown(run, o.row, "area", o.area, "area");
+        refuse_unknown(run, o.kept, "area", o.area, "area");
         return;
     }
     const double typed = area->size.quantity().in(units::square_metre);
@@ -183,7 +191,7 @@ void put_outline(ImportRun& run, const OutlineRow& o) {
     } else if (!stored) {
         store::add_outline(run.book, o.area, o.outline, run.import);
         ++run.result.added;
-    } else if (run.settle({run.rows.file(), o.row, "outline"}, "outline of area " + o.area,
+    } else if (run.settle({run.rows.file(), o.kept.row, "outline"}, "outline of area " + o.area,
                           units::format_fixed(stored->measured.in(units::square_metre), 1) + " m2",
                           units::format_fixed(measured, 1) + " m2")) {
         store::add_outline(run.book, o.area, o.outline, run.import);
@@ -201,23 +209,32 @@ void import_areas(ImportRun& run) {
         if (!outline.empty()) {
             const auto m2 = row.needed_number("outline_m2");
             if (!row.ok()) return;
-            outlines.push_back({area.code, {std::string(outline), *m2 * units::square_metre}, row.row()});
+            OutlineRow found{area.code, {std::string(outline), *m2 * units::square_metre}, run.keep_row()};
             // Of an area that is known only the outline is news.
-            if (store::find_area(run.book, area.code)) return;
-            if (area.site.empty()) row.refuse("area", area.code, "an area of the book, or a site for a new one");
+            if (!store::find_area(run.book, area.code)) {
+                if (area.site.empty()) row.refuse("area", area.code, "an area of the book, or a site for a new one");
+                areas.add(row, std::move(area));
+            }
+            if (row.ok()) outlines.push_back(std::move(found));
+            return;
         }
         areas.add(row, std::move(area));
     });
+    std::set<std::size_t> refused;
     for (const auto& r : areas.rows()) {
         if (!store::find_site(run.book, r.record.site)) {
-            refuse_unknown(run, r.row, "site", r.record.site, "site");
+            refused.insert(r.kept.row);
+            refuse_unknown(run, r.kept, "site", r.record.site, "site");
         } else if (!r.record.meter.empty() && !store::find_meter(run.book, r.record.meter)) {
-            refuse_unknown(run, r.row, "meter", r.record.meter, "meter");
+            refused.insert(r.kept.row);
+            refuse_unknown(run, r.kept, "meter", r.record.meter, "meter");
         } else {
             put(run, r, "area", store::find_area, store::add_area, store::replace_area);
         }
     }
-    for (const OutlineRow& o : outlines) put_outline(run, o);
+    for (const OutlineRow& o : outlines) {
+        if (!refused.contains(o.kept.row)) put_outline(run, o);
+    }
 }
 
 void import_stations(ImportRun& run) {
@@ -237,19 +254,30 @@ void import_stations(ImportRun& run) {
 void import_catches(ImportRun& run) {
     CatchTableReader table(run.columns, run.rows.file(), true);
     // A sheet with a bad row is no whole sheet: its test stays out even when the rest may go in.
-    std::vector<std::string> spoilt;
+    std::set<std::string> spoilt;
+    std::size_t told = 0;
+    std::map<std::string, std::vector<KeptRow>> sheets;
     run.each_row([&](RowReader& row) {
         table.add(row);
-        if (!row.ok()) spoilt.emplace_back(row.text("test"));
+        std::string test(row.text("test"));
+        if (row.ok()) {
+            sheets[std::move(test)].push_back(run.keep_row());
+        } else {
+            spoilt.insert(std::move(test));
+            ++told;
+        }
     });
+    // Of a row without all its cells nobody can say which test it belongs to.
+    const bool any_test = run.result.rejected > told;
     for (const audit::CatchTest& t : table.take()) {
-        const std::size_t row = t.catches.empty() ? 0 : t.catches.front().row;
-        if (std::find(spoilt.begin(), spoilt.end(), t.code) != spoilt.end()) {
+        const auto& sheet = sheets[t.code];
+        if (any_test || spoilt.contains(t.code)) {
             run.note("Catch test " + t.code + " stays out: some of its rows were refused.");
+            run.leave_out(sheet, "left out with its test, of which other rows were refused");
             continue;
         }
         if (!store::find_area(run.book, t.area)) {
-            refuse_unknown(run, row, "area", t.area, "area");
+            refuse_unknown(run, sheet, "area", t.area, "area");
             continue;
         }
         const auto stored = store::find_catch_test(run.book, t.code);
@@ -260,9 +288,9 @@ void import_catches(ImportRun& run) {
             ++run.result.unchanged;
         } else {
             // What was measured is not replaced: a second sheet is a second test.
-            run.refuse_later({{run.rows.file(), row, "test"}, t.code,
-                              "a code of its own for this sheet; the book has another sheet of "
-                              "that code, and a field sheet is not overwritten"});
+            run.refuse_later(sheet, {{run.rows.file(), sheet.front().row, "test"}, t.code,
+                                     "a code of its own for this sheet; the book has another sheet of "
+                                     "that code, and a field sheet is not overwritten"});
         }
     }
 }

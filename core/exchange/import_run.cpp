@@ -51,6 +51,17 @@ std::string date_text(const std::optional<calendar::Date>& date) {
     return date ? calendar::format_date(*date) : std::string();
 }
 
+/// The issues of one row, without the file and row that all of them share.
+std::string reason_of(std::span<const Issue> issues) {
+    std::string reason;
+    for (const Issue& i : issues) {
+        if (!reason.empty()) reason += "; ";
+        const Place place{"", 0, i.place.column};
+        reason += Issue{place, i.found, i.expected}.text();
+    }
+    return reason;
+}
+
 }  // namespace
 
 struct RejectsWriter::Impl {
@@ -73,21 +84,16 @@ RejectsWriter::~RejectsWriter() {
     std::filesystem::remove(impl_->draft, ignored);
 }
 
-void RejectsWriter::add(const RowSource& rows, const std::vector<Issue>& issues) {
+void RejectsWriter::add(const RowSource& rows, std::size_t row, std::span<const std::string_view> cells,
+                        const std::string& reason) {
     if (!impl_->out.is_open()) impl_->out.open(impl_->draft, std::ios::binary);
     if (impl_->begun.insert(rows.file()).second) {
         impl_->out << "# refused rows of " << printable(rows.file(), 300) << "\n";
         for (const std::string& h : rows.header()) impl_->out << csv_cell(h) << ',';
         impl_->out << "row,reason\n";
     }
-    for (const std::string_view cell : rows.cells()) impl_->out << csv_cell(cell) << ',';
-    std::string reason;
-    for (const Issue& i : issues) {
-        if (!reason.empty()) reason += "; ";
-        const Place place{"", 0, i.place.column};
-        reason += Issue{place, i.found, i.expected}.text();
-    }
-    impl_->out << rows.row() << ',' << csv_cell(reason) << '\n';
+    for (const std::string_view cell : cells) impl_->out << csv_cell(cell) << ',';
+    impl_->out << row << ',' << csv_cell(reason) << '\n';
 }
 
 void RejectsWriter::finish() {
@@ -107,12 +113,34 @@ void ImportRun::refuse_row(const std::vector<Issue>& issues) {
     for (const Issue& i : issues) {
         if (result.issues.size() < most_listed) result.issues.push_back(i);
     }
-    if (rejects != nullptr) rejects->add(rows, issues);
+    if (rejects != nullptr) rejects->add(rows, rows.row(), rows.cells(), reason_of(issues));
 }
 
-void ImportRun::refuse_later(Issue issue) {
-    ++result.rejected;
+KeptRow ImportRun::keep_row() const {
+    KeptRow kept{rows.row()};
+    if (rejects != nullptr) {
+        const auto cells = rows.cells();
+        kept.cells.assign(cells.begin(), cells.end());
+    }
+    return kept;
+}
+
+void ImportRun::refuse_later(std::span<const KeptRow> kept, Issue issue) {
+    write_kept(kept, reason_of(std::span(&issue, 1)));
     if (result.issues.size() < most_listed) result.issues.push_back(std::move(issue));
+}
+
+void ImportRun::leave_out(std::span<const KeptRow> kept, const std::string& reason) {
+    write_kept(kept, reason);
+}
+
+void ImportRun::write_kept(std::span<const KeptRow> kept, const std::string& reason) {
+    result.rejected += kept.size();
+    if (rejects == nullptr) return;
+    for (const KeptRow& k : kept) {
+        const std::vector<std::string_view> cells(k.cells.begin(), k.cells.end());
+        rejects->add(rows, k.row, cells, reason);
+    }
 }
 
 void ImportRun::each_row(const std::function<void(RowReader&)>& use) {

@@ -9,7 +9,9 @@
 #include <cstdint>
 #include <functional>
 #include <memory>
+#include <span>
 #include <string>
+#include <string_view>
 #include <unordered_map>
 #include <utility>
 #include <vector>
@@ -26,7 +28,9 @@ class RejectsWriter {
     RejectsWriter(const RejectsWriter&) = delete;
     RejectsWriter& operator=(const RejectsWriter&) = delete;
     /// The first row of each source file is preceded by its header.
-    void add(const RowSource& rows, const std::vector<Issue>& issues);
+    /// @param row  of the file; `cells` are as many as the header of `rows` has
+    void add(const RowSource& rows, std::size_t row, std::span<const std::string_view> cells,
+             const std::string& reason);
     /// Puts the file in place. @throws InputError when the disk is full
     void finish();
 
@@ -44,6 +48,13 @@ Fields fields_of(const store::WeatherStation& s);
 Fields fields_of(const audit::CatchTest& t);
 Fields fields_of(const meter::Exchange& x);
 
+/// A row as it stood, to be refused when others have been read. Without its cells when refused rows
+/// are only listed.
+struct KeptRow {
+    std::size_t row = 0;
+    std::vector<std::string> cells{};
+};
+
 /// One file on its way into the book.
 struct ImportRun {
     store::Book& book;
@@ -58,7 +69,13 @@ struct ImportRun {
     /// Reads every row; `use` may refuse it by its reader. Counts, rejects, reports progress.
     void each_row(const std::function<void(RowReader&)>& use);
     void refuse_row(const std::vector<Issue>& issues);
-    void refuse_later(Issue issue);  ///< for what only shows after all rows are read
+    KeptRow keep_row() const;  ///< the current one
+    /// For what only shows after all rows are read: the rows are counted, and written out with the
+    /// issue as their reason.
+    void refuse_later(std::span<const KeptRow> kept, Issue issue);
+    void refuse_later(const KeptRow& kept, Issue issue) { refuse_later(std::span(&kept, 1), std::move(issue)); }
+    /// Rows that stay out because of others that were refused, and so make no issue of their own.
+    void leave_out(std::span<const KeptRow> kept, const std::string& reason);
     void note(std::string text) { result.notes.push_back(std::move(text)); }
 
     /// A record that the book has in another form. True when the file's is to be stored.
@@ -67,6 +84,9 @@ struct ImportRun {
     /// The same for records with fields; nothing when they agree.
     std::optional<bool> settle_fields(const Place& place, const std::string& record,
                                       const Fields& in_book, const Fields& in_file);
+
+  private:
+    void write_kept(std::span<const KeptRow> kept, const std::string& reason);
 };
 
 void import_sites(ImportRun& run);
@@ -77,6 +97,8 @@ void import_stations(ImportRun& run);
 void import_readings(ImportRun& run);
 void import_weather(ImportRun& run);
 void import_catches(ImportRun& run);
+void import_pressures(ImportRun& run);
+void import_findings(ImportRun& run);
 void import_bills(ImportRun& run);
 void import_plantings(ImportRun& run);
 void import_prices(ImportRun& run);

@@ -12,6 +12,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <functional>
 #include <map>
 
@@ -243,6 +244,48 @@ TEST_CASE("the rest goes in only when asked for, and refused rows are written ou
     }
 }
 
+TEST_CASE("rows that are refused after reading are written out too", "[exchange][constructed]") {
+    Desk desk;
+    desk.fill();
+    ImportOptions o = options();
+    o.rejects = desk.scratch / "rejects.csv";
+    o.accept_rest = true;
+    const auto rejects = [&](const std::string& text) {
+        std::filesystem::remove(*o.rejects);
+        const auto r = desk.put(text, o);
+        CHECK(r.stored);
+        const std::string written = bytes_of(*o.rejects);
+        // One line for each row refused, below the two that head a file.
+        CHECK(static_cast<std::size_t>(std::count(written.begin(), written.end(), '\n')) == r.rejected + 2);
+        return written;
+    };
+    CHECK_THAT(rejects("meter,site,unit,parent\nC,S,gal,B\nD,X,gal,\nE,S,gal,Q\n"),
+               Contains("D,X,gal,,3,\"column site: found \"\"X\"\", expected the code of a site") &&
+                   Contains("E,S,gal,Q,4,\"column parent"));
+    CHECK(store::find_meter(desk.book, "C").has_value());
+    CHECK_FALSE(store::find_meter(desk.book, "D").has_value());
+    CHECK_THAT(rejects("area,site,size_ac,meter\nP,S,2,B\nQ,S,2,nowhere\nR,X,2,\n"),
+               Contains("Q,S,2,nowhere,3,\"column meter") && Contains("R,X,2,,4,\"column site"));
+    CHECK(store::find_area(desk.book, "P").has_value());
+    const std::string sheets = rejects("test,area,date,can,volume_ml\nT5,N,2024-06-02,1,5\nT6,X,2024-06-02,1,5\n"
+                                       "T6,,,2,6\nT7,N,2024-06-02,1,5\nT7,,,2,-6\nT1,N,2024-06-01,1,21\n");
+    CHECK_THAT(sheets, Contains("T6,X,2024-06-02,1,5,3,") && Contains("T6,,,2,6,4,\"column area") &&
+                           Contains("T7,N,2024-06-02,1,5,5,\"left out with its test") &&
+                           Contains("T7,,,2,-6,6,\"column volume_ml") &&
+                           Contains("T1,N,2024-06-01,1,21,7,\"column test") && !Contains("T5,"));
+    CHECK(store::find_catch_test(desk.book, "T5").has_value());
+    CHECK_THAT(rejects("meter,from,to,billed_kgal\nB,2024-07-01,2024-08-01,310\nZ,2024-07-01,2024-08-01,310\n"),
+               Contains("Z,2024-07-01,2024-08-01,310,3,\"column meter"));
+    CHECK_THAT(rejects("rate,from,unit,currency,price,tier_up_to\nR1,2024-01-01,kgal,USD,3,\nR2,2024-01-01,kgal,USD,3,10\n"
+                       "R2,2024-01-01,kgal,USD,4,5\n"),
+               Contains("R2,2024-01-01,kgal,USD,3,10,3,") && Contains("R2,2024-01-01,kgal,USD,4,5,4,"));
+    SECTION("a sheet with a row that lacks cells stays out, whichever test that row was of") {
+        CHECK_THAT(rejects("test,area,date,can,volume_ml\nT8,N,2024-06-02,1,5\nT8,,2,6\n"),
+                   Contains("T8,N,2024-06-02,1,5,2,\"left out"));
+        CHECK_FALSE(store::find_catch_test(desk.book, "T8").has_value());
+    }
+}
+
 TEST_CASE("a dry run says what would happen and does nothing", "[exchange][constructed]") {
     Desk desk;
     desk.fill();
@@ -362,8 +405,8 @@ TEST_CASE("the documented examples go in", "[exchange][constructed]") {
     auto book = store::Book::create(scratch / "b.evenfall");
     const Path folder = Path(EVENFALL_SOURCE_DIR) / "schemas" / "tables";
     std::vector<Path> files;
-    for (const char* name : {"areas", "bills", "catches", "exchanges", "meters", "readings",
-                             "readings_volumes", "sites", "weather", "weather_stations"}) {
+    for (const char* name : {"areas", "bills", "catches", "exchanges", "findings", "meters",
+                             "pressures", "readings", "readings_volumes", "sites", "weather", "weather_stations"}) {
         files.push_back(folder / (std::string(name) + ".csv"));
     }
     const auto results = import_files(book, files, options());
