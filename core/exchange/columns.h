@@ -14,8 +14,8 @@
 namespace evenfall::exchange {
 
 enum class Kind {
-    sites, meters, exchanges, areas, weather_stations, readings, weather, catches, bills, plantings,
-    prices, energy, pumps, stations, watering_rules, area_settings
+    sites, meters, exchanges, areas, weather_stations, readings, weather, catches, pressures,
+    findings, bills, plantings, prices, energy, pumps, stations, watering_rules, area_settings
 };
 
 /// "readings"; what `--as` takes and what an import record says.

@@ -4,34 +4,15 @@
 #include "core/audit/finding.h"
 #include "core/audit/pressure.h"
 #include "core/exchange/csv_reader.h"
-#include "core/exchange/row_reader.h"
+#include "core/input_error.h"
+
+#include <span>
+#include <string>
 
 namespace evenfall::exchange {
 namespace {
 
-/// These tables belong to a catch test and are no kind of their own in a book.
-const KindSpec& pressures_spec() {
-    static const KindSpec spec{
-        Kind::catches, "pressures",
-        {{"place", "place", ""},
-         {"pressure_psi", "pressure", "psi"}, {"pressure_kpa", "pressure", "kpa"},
-         {"pressure_bar", "pressure", "bar"}, {"nozzle_low_psi", "nozzle_low", "psi"},
-         {"nozzle_low_kpa", "nozzle_low", "kpa"}, {"nozzle_low_bar", "nozzle_low", "bar"},
-         {"nozzle_high_psi", "nozzle_high", "psi"}, {"nozzle_high_kpa", "nozzle_high", "kpa"},
-         {"nozzle_high_bar", "nozzle_high", "bar"}},
-        {{"place", "pressure"}}};
-    return spec;
-}
-
-const KindSpec& findings_spec() {
-    static const KindSpec spec{Kind::catches, "findings",
-                               {{"finding", "finding", ""}, {"place", "place", ""},
-                                {"count", "count", ""}, {"severity", "severity", ""},
-                                {"corrected", "corrected", ""}, {"note", "note", ""}},
-                               {{"finding"}}};
-    return spec;
-}
-
+/// An outline belongs to a catch test and is no kind of its own in a book.
 const KindSpec& outline_spec() {
     static const KindSpec spec{Kind::catches, "outline",
                                {{"x_m", "x", "m"}, {"x_ft", "x", "ft"}, {"y_m", "y", "m"}, {"y_ft", "y", "ft"}},
@@ -59,49 +40,93 @@ void each_row(const std::filesystem::path& path, const KindSpec& spec, const Use
     if (log.count > 0) throw InputError(std::move(log.kept));
 }
 
-std::string name_of_file(const std::filesystem::path& path) { return path.string(); }
+/// Refuses a row of another test than the first row's.
+class OneTest {
+  public:
+    void check(RowReader& row) {
+        const std::string test(row.text("test"));
+        if (!test_) test_ = test;
+        if (test != *test_) row.refuse("test", test, "the same test in every row of this file");
+    }
+
+  private:
+    std::optional<std::string> test_;
+};
+
+/// What the audit refuses about a single record, at the columns of its row.
+void refuse_all(RowReader& row, const std::vector<Issue>& issues) {
+    for (const Issue& i : issues) {
+        row.refuse(i.place.column == "nozzle range" ? "nozzle_low" : i.place.column, i.found, i.expected);
+    }
+}
 
 }  // namespace
 
+audit::PressureReading read_pressure(RowReader& row) {
+    audit::PressureReading r;
+    r.place = row.needed_text("place");
+    r.row = row.row();
+    static_cast<void>(row.needed_number("pressure"));
+    if (!row.ok()) return r;
+    r.pressure = *row.measure<units::Pressure>("pressure");
+    if (row.has("nozzle_low")) r.nozzle_low = row.measure<units::Pressure>("nozzle_low");
+    if (row.has("nozzle_high")) r.nozzle_high = row.measure<units::Pressure>("nozzle_high");
+    if (!row.ok()) return r;
+    try {
+        static_cast<void>(audit::check_pressures(std::span(&r, 1), ""));
+    } catch (const InputError& e) {
+        refuse_all(row, e.issues());
+    }
+    return r;
+}
+
+std::optional<audit::Finding> read_finding(RowReader& row) {
+    audit::Finding f;
+    f.kind = row.needed_text("finding");
+    f.place = row.text("place");
+    f.count = row.whole_number("count", 1, 100000).value_or(1);
+    f.note = row.text("note");
+    f.row = row.row();
+    if (const auto text = row.text("severity"); !text.empty()) {
+        const auto severity = audit::severity_named(text);
+        if (severity) f.severity = *severity;
+        else row.refuse("severity", text, "minor, moderate or severe");
+    }
+    if (const auto text = row.text("corrected"); !text.empty()) {
+        if (text == "yes") f.corrected = true;
+        else if (text != "no") row.refuse("corrected", text, "yes or no");
+    }
+    if (f.kind == no_finding || f.kind.empty()) return std::nullopt;
+    refuse_all(row, audit::check(std::span(&f, 1), ""));
+    if (!row.ok()) return std::nullopt;
+    return f;
+}
+
 std::vector<audit::PressureReading> read_pressures(const std::filesystem::path& path) {
     std::vector<audit::PressureReading> readings;
-    each_row(path, pressures_spec(), [&](RowReader& row) {
-        audit::PressureReading r;
-        r.place = row.needed_text("place");
-        static_cast<void>(row.needed_number("pressure"));
-        if (const auto p = row.measure<units::Pressure>("pressure")) r.pressure = *p;
-        if (row.has("nozzle_low")) r.nozzle_low = row.measure<units::Pressure>("nozzle_low");
-        if (row.has("nozzle_high")) r.nozzle_high = row.measure<units::Pressure>("nozzle_high");
-        r.row = row.row();
+    OneTest test;
+    each_row(path, spec_of(Kind::pressures), [&](RowReader& row) {
+        test.check(row);
+        auto r = read_pressure(row);
         if (row.ok()) readings.push_back(std::move(r));
     });
-    static_cast<void>(audit::check_pressures(readings, name_of_file(path)));
+    static_cast<void>(audit::check_pressures(readings, path.string()));
     return readings;
 }
 
 std::vector<audit::Finding> read_findings(const std::filesystem::path& path) {
     std::vector<audit::Finding> findings;
-    each_row(path, findings_spec(), [&](RowReader& row) {
-        audit::Finding f;
-        f.kind = row.needed_text("finding");
-        f.place = row.text("place");
-        f.count = row.whole_number("count", 1, 100000).value_or(1);
-        f.note = row.text("note");
-        f.row = row.row();
-        if (const auto text = row.text("severity"); !text.empty()) {
-            const auto severity = audit::severity_named(text);
-            if (severity) f.severity = *severity;
-            else row.refuse("severity", text, "minor, moderate or severe");
+    OneTest test;
+    std::size_t none = 0;
+    each_row(path, spec_of(Kind::findings), [&](RowReader& row) {
+        test.check(row);
+        auto f = read_finding(row);
+        if (f) findings.push_back(*std::move(f));
+        else if (row.ok()) none = row.row();
+        if (none != 0 && !findings.empty()) {
+            row.refuse("finding", row.text("finding"), "either findings or none, in one table");
         }
-        if (const auto text = row.text("corrected"); !text.empty()) {
-            if (text == "yes") f.corrected = true;
-            else if (text != "no") row.refuse("corrected", text, "yes or no");
-        }
-        if (row.ok()) findings.push_back(std::move(f));
     });
-    if (auto issues = audit::check(findings, name_of_file(path)); !issues.empty()) {
-        throw InputError(std::move(issues));
-    }
     return findings;
 }
 

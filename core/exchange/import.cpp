@@ -52,6 +52,8 @@ void import_kind(ImportRun& run) {
         case Kind::readings: import_readings(run); return;
         case Kind::weather: import_weather(run); return;
         case Kind::catches: import_catches(run); return;
+        case Kind::pressures: import_pressures(run); return;
+        case Kind::findings: import_findings(run); return;
         case Kind::bills: import_bills(run); return;
         case Kind::plantings: import_plantings(run); return;
         case Kind::prices: import_prices(run); return;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "reports/content/audit_section.h"
 
+#include "reports/content/audit_notes.h"
 #include "reports/content/audit_quality.h"
 #include "reports/content/field.h"
 
@@ -45,6 +46,9 @@ class SectionMaker {
         if (tested_.analysis) {
             for (Table& t : quality_tables(*tested_.analysis, key_, shown_)) {
                 section.blocks.emplace_back(std::move(t));
+            }
+            for (Block& b : note_blocks(*tested_.analysis, key_, shown_)) {
+                section.blocks.push_back(std::move(b));
             }
         }
         section.blocks.emplace_back(sheet());

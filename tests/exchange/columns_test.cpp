@@ -33,6 +33,8 @@ TEST_CASE("the kind of a table is told from its header", "[exchange]") {
     CHECK(kind_of_header(Header{"meter", "time", "final", "first"}, "") == Kind::exchanges);
     CHECK(kind_of_header(Header{"station", "latitude"}, "") == Kind::weather_stations);
     CHECK(kind_of_header(Header{"meter", "from", "to", "billed_ccf"}, "") == Kind::bills);
+    CHECK(kind_of_header(Header{"test", "place", "pressure_psi"}, "") == Kind::pressures);
+    CHECK(kind_of_header(Header{"test", "finding", "place"}, "") == Kind::findings);
     // With a typing error the nearest kind is meant, so that the message can name the error.
     CHECK(kind_of_header(Header{"meter", "time", "regster"}, "") == Kind::readings);
     CHECK(kind_of_header(Header{"site", "nmae", "latitude", "elevation_ft"}, "") == Kind::sites);

@@ -38,6 +38,11 @@ TEST_CASE("findings, and an inspection that found nothing", "[exchange]") {
     CHECK(f[1].corrected);
     CHECK(f[1].severity == audit::Severity::severe);
     CHECK(read_findings(scratch.write("none.csv", "finding,place\n")).empty());
+    CHECK(read_findings(scratch.write("none.csv", "test,finding\nT,none\n")).empty());
+    CHECK_THROWS_WITH(read_findings(scratch.write("both.csv", "finding\nnone\ntilted\n")),
+                      Contains("row 3") && Contains("either findings or none"));
+    CHECK_THROWS_WITH(read_findings(scratch.write("two.csv", "test,finding\nT,tilted\nU,broken\n")),
+                      Contains("row 3, column test") && Contains("the same test"));
     CHECK_THROWS_WITH(read_findings(scratch.write("g.csv", "finding,count,severity\ntilted,0,minor\nbroken,1,awful\n")),
                       Contains("row 2") && Contains("row 3") && Contains("minor, moderate or severe"));
 }
