@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/audit/finding.h"
 
+#include "core/nearest.h"
+
 #include <algorithm>
 #include <array>
-#include <numeric>
 #include <utility>
 
 namespace evenfall::audit {
@@ -12,22 +13,6 @@ namespace {
 constexpr std::array severities{std::pair{Severity::minor, std::string_view{"minor"}},
                                 std::pair{Severity::moderate, std::string_view{"moderate"}},
                                 std::pair{Severity::severe, std::string_view{"severe"}}};
-
-/// Insertions, deletions and changes of one letter between two words.
-std::size_t letters_apart(std::string_view a, std::string_view b) {
-    std::vector<std::size_t> row(b.size() + 1);
-    std::iota(row.begin(), row.end(), std::size_t{0});
-    for (std::size_t i = 1; i <= a.size(); ++i) {
-        std::size_t diagonal = row[0];
-        row[0] = i;
-        for (std::size_t j = 1; j <= b.size(); ++j) {
-            const std::size_t change = diagonal + (a[i - 1] == b[j - 1] ? 0 : 1);
-            diagonal = row[j];
-            row[j] = std::min({row[j] + 1, row[j - 1] + 1, change});
-        }
-    }
-    return row.back();
-}
 
 std::string nearest_key(std::string_view key) {
     std::string best;

@@ -2,12 +2,12 @@
 // Reads program files. Kept apart from program.cpp because of what the JSON header costs to compile.
 #include "core/budget/program.h"
 #include "core/input_error.h"
+#include "core/nearest.h"
 
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
 #include <array>
-#include <numeric>
 #include <set>
 #include <span>
 #include <utility>
@@ -19,22 +19,6 @@ using Json = nlohmann::json;
 
 constexpr std::size_t largest_file = 1U << 20U;
 
-/// Single-letter insertions, removals and changes between two words.
-std::size_t edit_distance(std::string_view a, std::string_view b) {
-    std::vector<std::size_t> row(b.size() + 1);
-    std::iota(row.begin(), row.end(), std::size_t{0});
-    for (std::size_t i = 0; i < a.size(); ++i) {
-        std::size_t diagonal = row[0];
-        row[0] = i + 1;
-        for (std::size_t j = 0; j < b.size(); ++j) {
-            const std::size_t change = diagonal + (a[i] == b[j] ? 0 : 1);
-            diagonal = row[j + 1];
-            row[j + 1] = std::min({change, row[j] + 1, diagonal + 1});
-        }
-    }
-    return row[b.size()];
-}
-
 /// One object of the file: every key must be asked for, and what is wrong is collected.
 class Object {
   public:
@@ -44,12 +28,7 @@ class Object {
     void allow(std::span<const std::string_view> keys) const {
         for (const auto& [key, value] : json_.items()) {
             if (std::find(keys.begin(), keys.end(), key) != keys.end()) continue;
-            const std::string short_key = key.substr(0, 64);
-            const auto nearest = *std::min_element(
-                keys.begin(), keys.end(), [&](std::string_view a, std::string_view b) {
-                    return edit_distance(a, short_key) < edit_distance(b, short_key);
-                });
-            report(key, key, "a known key; the nearest is " + std::string(nearest));
+            report(key, key, "a known key; the nearest is " + std::string(nearest_of(key, keys)));
         }
     }
 

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/review/json_object.h"
 
+#include "core/nearest.h"
+
 #include <algorithm>
-#include <numeric>
+#include <span>
 
 namespace evenfall::review {
 namespace {
@@ -10,22 +12,6 @@ namespace {
 using Json = nlohmann::json;
 
 constexpr std::size_t most_problems = 50;
-
-/// Single-letter insertions, removals and changes between two words.
-std::size_t edit_distance(std::string_view a, std::string_view b) {
-    std::vector<std::size_t> row(b.size() + 1);
-    std::iota(row.begin(), row.end(), std::size_t{0});
-    for (std::size_t i = 0; i < a.size(); ++i) {
-        std::size_t diagonal = row[0];
-        row[0] = i + 1;
-        for (std::size_t j = 0; j < b.size(); ++j) {
-            const std::size_t change = diagonal + (a[i] == b[j] ? 0 : 1);
-            diagonal = row[j + 1];
-            row[j + 1] = std::min({change, row[j] + 1, diagonal + 1});
-        }
-    }
-    return row[b.size()];
-}
 
 std::string shown(const Json& value) {
     return printable(value.is_object() || value.is_array() ? std::string(value.type_name())
@@ -81,12 +67,9 @@ void JsonObject::only(std::initializer_list<std::string_view> names) const {
     for (const auto& [key, value] : json_->items()) {
         if (std::find(names.begin(), names.end(), key) != names.end()) continue;
         const std::string short_key = key.substr(0, 64);
-        const auto nearest = *std::min_element(
-            names.begin(), names.end(), [&](std::string_view a, std::string_view b) {
-                return edit_distance(a, short_key) < edit_distance(b, short_key);
-            });
         problems_->add(path_.empty() ? short_key : path_ + "." + short_key, printable(key),
-                       "a known member; the nearest is " + std::string(nearest));
+                       "a known member; the nearest is " +
+                           std::string(nearest_of(key, std::span(names.begin(), names.size()))));
     }
 }
 
