@@ -210,6 +210,140 @@ TEST_CASE("a workbook that would unpack to gigabytes is refused first", "[exchan
     VSIFCloseL(out);
     REQUIRE(std::filesystem::file_size(file) < 4'000'000);
     CHECK_THAT(desk.refusal(file), Contains("at most 1 GiB when unpacked"));
+    const Path zip = desk.scratch / "bomb.zip";
+    std::filesystem::rename(file, zip);
+    CHECK_THAT(desk.refusal(zip), Contains("at most 1 GiB when unpacked"));
+}
+
+namespace {
+
+constexpr const char* kml_head = R"(<?xml version="1.0" encoding="UTF-8"?><kml xmlns="http://www.opengis.net/kml/2.2"><Document>)";
+constexpr const char* kml_place =
+    R"(<Placemark><name>N</name><Polygon><outerBoundaryIs><LinearRing><coordinates>
+    10,50 10.01,50 10.01,50.01 10,50.01 10,50</coordinates></LinearRing></outerBoundaryIs></Polygon></Placemark>)";
+constexpr const char* kml_tail = "</Document></kml>";
+constexpr const char* name_is_area =
+    R"({"evenfall_map": 1, "columns": {"Name": "area"}, "constants": {"site": "S"}})";
+
+/// Adds a file to an archive, which is made when it is not there.
+void pack(const Path& archive, const std::string& name, const std::string& bytes) {
+    const std::string target = "/vsizip/{" + archive.string() + "}/" + name;
+    VSILFILE* out = VSIFOpenL(target.c_str(), "wb");
+    REQUIRE(out != nullptr);
+    REQUIRE(VSIFWriteL(bytes.data(), 1, bytes.size(), out) == bytes.size());
+    REQUIRE(VSIFCloseL(out) == 0);
+}
+
+/// Writes the square as n.shp and its companions; the stem keeps their names together.
+void write_shapefile(const Path& target, const Path& geojson) {
+    const auto source = GDALDatasetUniquePtr(GDALDataset::Open(geojson.c_str(), GDAL_OF_VECTOR));
+    REQUIRE(source);
+    const auto out = create(target, "ESRI Shapefile");
+    REQUIRE(out);
+    REQUIRE(out->CopyLayer(source->GetLayer(0), "n") != nullptr);
+}
+
+double measured(Desk& desk) { return store::find_outline(desk.book, "N")->measured.si(); }
+
+}  // namespace
+
+TEST_CASE("a zipped Shapefile gives the same outline as the loose one", "[exchange][constructed][gis]") {
+    Desk desk;
+    const auto geojson = desk.scratch.write("a.geojson", collection(feature(R"({"area":"N","site":"S"})", square)));
+    write_shapefile(desk.scratch / "n.shp", geojson);
+    desk.put(geojson);
+    for (const char* folder : {"", "some folder/"}) {
+        CAPTURE(folder);
+        Desk other;
+        const Path zip = other.scratch / "areas of the farm.zip";
+        for (const char* ending : {".shp", ".shx", ".dbf", ".prj"}) {
+            pack(zip, std::string(folder) + "n" + ending, tests::bytes_of(desk.scratch / (std::string("n") + ending)));
+        }
+        pack(zip, "__MACOSX/._n.shp", "a companion that some systems pack");
+        CHECK(other.put(zip).added == 2);
+        CHECK_THAT(measured(other), WithinRel(measured(desk), 1e-9));
+        CHECK(other.put(zip).added == 0);
+    }
+    SECTION("without its reference system it needs a map") {
+        Desk other;
+        const Path zip = other.scratch / "n.zip";
+        for (const char* ending : {".shp", ".shx", ".dbf"}) {
+            pack(zip, std::string("n") + ending, tests::bytes_of(desk.scratch / (std::string("n") + ending)));
+        }
+        CHECK_THAT(other.refusal(zip), Contains("a reference system"));
+        other.put(zip, R"({"evenfall_map": 1, "crs": "EPSG:4326"})");
+        CHECK_THAT(measured(other), WithinRel(measured(desk), 1e-9));
+    }
+    SECTION("a zip with no Shapefile in it, and one that was cut") {
+        Desk other;
+        const Path zip = other.scratch / "t.zip";
+        pack(zip, "readme.geojson", tests::bytes_of(geojson));
+        CHECK_THAT(other.refusal(zip), Contains("a zip with a Shapefile"));
+        const Path whole = other.scratch / "n.zip";
+        pack(whole, "n.shp", tests::bytes_of(desk.scratch / "n.shp"));
+        std::filesystem::resize_file(whole, std::filesystem::file_size(whole) - 30);
+        CHECK_THAT(other.refusal(whole), Contains("packed file that can be opened"));
+        const Path half = other.scratch / "half.zip";
+        const std::string shp = tests::bytes_of(desk.scratch / "n.shp");
+        pack(half, "n.shp", shp.substr(0, shp.size() / 2));
+        CHECK(other.refusal(half) != "accepted");
+        CHECK(store::areas(other.book, "").empty());
+    }
+}
+
+TEST_CASE("a KMZ gives the outline of its document", "[exchange][constructed][gis]") {
+    Desk desk;
+    const Path kmz = desk.scratch / "n.kmz";
+    pack(kmz, "doc.kml", std::string(kml_head) + kml_place + kml_tail);
+    CHECK(desk.put(kmz, name_is_area).added == 2);
+    // The square of the GeoJSON test without its hole.
+    CHECK_THAT(measured(desk), WithinRel(716.9 * 1112.3, 1e-3));
+    SECTION("a link to the network or to another file is not followed") {
+        for (const char* href : {"http://127.0.0.1:9/a.kml", "/etc/passwd", "/vsicurl/http://127.0.0.1:9/a.kml"}) {
+            CAPTURE(href);
+            Desk other;
+            const Path linked = other.scratch / "l.kmz";
+            pack(linked, "doc.kml", std::string(kml_head) + "<NetworkLink><Link><href>" + href +
+                                        "</href></Link></NetworkLink>" + kml_tail);
+            CHECK(other.refusal(linked, name_is_area) != "accepted");
+            CHECK(store::areas(other.book, "").empty());
+        }
+    }
+    SECTION("an entity that grows is refused") {
+        Desk other;
+        const Path bomb = other.scratch / "e.kmz";
+        pack(bomb, "doc.kml", R"(<?xml version="1.0"?><!DOCTYPE kml [<!ENTITY a "aaaaaaaaaa"><!ENTITY b "&a;&a;&a;">]>)"
+                              R"(<kml xmlns="http://www.opengis.net/kml/2.2"><Document><name>&b;</name></Document></kml>)");
+        CHECK(other.refusal(bomb, name_is_area) != "accepted");
+    }
+}
+
+TEST_CASE("packed maps that would unpack to too much are refused first", "[exchange][constructed][gis]") {
+    Desk desk;
+    const std::string zeros(std::size_t{1} << 20U, '0');
+    const Path kmz = desk.scratch / "b.kmz";
+    VSILFILE* out = VSIFOpenL(("/vsizip/{" + kmz.string() + "}/doc.kml").c_str(), "wb");
+    REQUIRE(out != nullptr);
+    for (int i = 0; i < 140; ++i) REQUIRE(VSIFWriteL(zeros.data(), 1, zeros.size(), out) == zeros.size());
+    VSIFCloseL(out);
+    REQUIRE(std::filesystem::file_size(kmz) < 1'000'000);
+    CHECK_THAT(desk.refusal(kmz), Contains("at most 128 MiB when unpacked"));
+    const Path large = desk.scratch.write("large.kml", kml_head);
+    std::filesystem::resize_file(large, std::uintmax_t{200} << 20U);  // sparse
+    CHECK_THAT(desk.refusal(large), Contains("at most 128 MiB"));
+}
+
+TEST_CASE("names that mean something special to the reader are not taken from the user", "[exchange][constructed][gis]") {
+    Desk desk;
+    for (const char* name : {"/vsizip//tmp/a.zip/n.shp", "/vsizip/{/tmp/a.zip}/n.shp", "/vsimem/a.zip", "/vsitar//tmp/a.kmz",
+                             "/vsistdin/a.kml", "http://127.0.0.1:9/a.kmz", "zip:/tmp/a.zip"}) {
+        CAPTURE(name);
+        CHECK_THAT(desk.refusal(name), Contains("ordinary file"));
+    }
+    const Path braces = desk.scratch / "a}b.zip";
+    pack(desk.scratch / "ab.zip", "n.shp", "x");
+    std::filesystem::rename(desk.scratch / "ab.zip", braces);
+    CHECK_THAT(desk.refusal(braces), Contains("in the form that its ending says"));
 }
 
 TEST_CASE("a plane drawing needs its unit", "[exchange][constructed][gis]") {

@@ -18,11 +18,15 @@
 #include <cstdio>
 #include <filesystem>
 #include <mutex>
+#include <optional>
 
 namespace evenfall::exchange::gis {
 namespace {
 
 constexpr std::uint64_t largest_unpacked = std::uint64_t{1} << 30U;  // 1 GiB
+/// A KML document is held in memory as a whole, at some six times its size.
+constexpr std::uint64_t largest_document = std::uint64_t{128} << 20U;
+constexpr std::size_t most_packed_files = 10'000;
 constexpr std::size_t most_features = 100'000;
 
 /// Set when a file asked for something from the network: what it says cannot be relied on then.
@@ -53,41 +57,85 @@ struct Form {
     const char* ending;
     const char* driver;
     bool packed;
+    std::uint64_t largest;  ///< bytes, unpacked; 0: the reader holds no more than a part in memory
 };
-constexpr std::array forms{Form{".xlsx", "XLSX", true},           Form{".ods", "ODS", true},
-                           Form{".geojson", "GeoJSON", false},    Form{".json", "GeoJSON", false},
-                           Form{".shp", "ESRI Shapefile", false}, Form{".zip", "ESRI Shapefile", true},
-                           Form{".kml", "LIBKML", false},         Form{".kmz", "LIBKML", true},
-                           Form{".gpkg", "GPKG", false},          Form{".dxf", "DXF", false}};
+constexpr std::array forms{Form{".xlsx", "XLSX", true, largest_unpacked},
+                           Form{".ods", "ODS", true, largest_unpacked},
+                           Form{".geojson", "GeoJSON", false, 0},
+                           Form{".json", "GeoJSON", false, 0},
+                           Form{".shp", "ESRI Shapefile", false, 0},
+                           Form{".zip", "ESRI Shapefile", true, largest_unpacked},
+                           Form{".kml", "LIBKML", false, largest_document},
+                           Form{".kmz", "LIBKML", true, largest_document},
+                           Form{".gpkg", "GPKG", false, 0},
+                           Form{".dxf", "DXF", false, 0}};
+
+std::string lower(std::string text) {
+    std::transform(text.begin(), text.end(), text.begin(),
+                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+    return text;
+}
 
 const Form& form_of(const std::filesystem::path& path) {
-    std::string ending = path.extension().string();
-    std::transform(ending.begin(), ending.end(), ending.begin(),
-                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+    const std::string ending = lower(path.extension().string());
     for (const Form& f : forms) {
         if (ending == f.ending) return f;
     }
     throw Failure("a file that ends in .xlsx, .ods, .geojson, .shp, .zip, .kml, .kmz, .gpkg or .dxf");
 }
 
-/// Adds up what is packed inside, from the directory of the zip alone.
-void check_unpacked_size(const std::string& path) {
-    const std::string inside = "/vsizip/" + path;
-    char** names = VSIReadDirRecursive(inside.c_str());
+/// "1 GiB", "128 MiB"
+std::string size_text(std::uint64_t bytes) {
+    const std::uint64_t mib = bytes >> 20U;
+    return mib % 1024 == 0 && mib > 0 ? std::to_string(mib / 1024) + " GiB" : std::to_string(mib) + " MiB";
+}
+
+void check_size(std::uint64_t bytes, std::uint64_t largest) {
+    if (bytes <= largest) return;
+    throw Failure("a file of at most " + size_text(largest) + " when unpacked; this one would take " +
+                  std::to_string(bytes >> 20U) + " MiB");
+}
+
+/// A packed file as a folder. The braces keep the name of the outer file apart from what is inside,
+/// whatever it looks like; a name with braces of its own is told apart by its ending.
+std::string inside(const std::string& path) {
+    return path.find_first_of("{}") == std::string::npos ? "/vsizip/{" + path + "}" : "/vsizip/" + path;
+}
+
+/// What is packed inside, once its sizes are added up, without unpacking it.
+std::vector<std::string> packed_names(const std::string& path, std::uint64_t largest) {
+    const std::string archive = inside(path);
+    char** listed = VSIReadDirRecursive(archive.c_str());
+    std::vector<std::string> names;
     std::uint64_t sum = 0;
-    for (char** n = names; n != nullptr && *n != nullptr; ++n) {
+    for (char** n = listed; n != nullptr && *n != nullptr; ++n) {
         VSIStatBufL stat{};
-        if (VSIStatExL((inside + "/" + *n).c_str(), &stat, VSI_STAT_SIZE_FLAG) == 0) {
+        if (VSIStatExL((archive + "/" + *n).c_str(), &stat, VSI_STAT_SIZE_FLAG) == 0) {
             sum += static_cast<std::uint64_t>(stat.st_size);
         }
+        names.emplace_back(*n);
     }
-    const bool empty = names == nullptr;
-    CSLDestroy(names);
-    if (empty) throw Failure("a packed file that can be opened");
-    if (sum > largest_unpacked) {
-        throw Failure("a file of at most 1 GiB when unpacked; this one would take " +
-                      std::to_string(sum >> 20U) + " MiB");
+    CSLDestroy(listed);
+    if (names.empty()) throw Failure("a packed file that can be opened");
+    if (names.size() > most_packed_files) throw Failure("a packed file with at most 10,000 files in it");
+    check_size(sum, largest);
+    return names;
+}
+
+/// The folder in a zip that holds its Shapefiles, as GDAL is to open it.
+std::string shapes_inside(const std::string& path, const std::vector<std::string>& names) {
+    std::optional<std::string> folder;
+    for (const std::string& name : names) {
+        const std::filesystem::path entry(name);
+        // Some systems pack a hidden companion beside each file.
+        if (!lower(name).ends_with(".shp") || entry.filename().string().starts_with(".")) continue;
+        const std::filesystem::path parent = entry.parent_path();
+        const bool climbs = std::find(parent.begin(), parent.end(), "..") != parent.end() || parent.is_absolute();
+        if (climbs || (folder && *folder != parent.string())) throw Failure("a zip with its Shapefiles in one folder");
+        folder = parent.string();
     }
+    if (!folder) throw Failure("a zip with a Shapefile (.shp with .shx, .dbf and .prj) in it");
+    return folder->empty() ? inside(path) : inside(path) + "/" + *folder;
 }
 
 GDALDatasetUniquePtr open(const std::string& name) {
@@ -99,15 +147,18 @@ GDALDatasetUniquePtr open(const std::string& name) {
         throw Failure("an ordinary file of this machine");
     }
     const Form& form = form_of(path);
-    const std::string full = std::filesystem::absolute(path).string();
+    std::string full = std::filesystem::absolute(path).string();
     if (full.starts_with("/vsi")) throw Failure("an ordinary file of this machine");
-    if (form.packed) check_unpacked_size(full);
+    if (form.packed) {
+        const auto names = packed_names(full, form.largest);
+        if (std::string_view(form.ending) == ".zip") full = shapes_inside(full, names);
+    } else if (form.largest > 0) {
+        check_size(std::filesystem::file_size(path), form.largest);
+    }
     const std::array<const char*, 2> allowed{form.driver, nullptr};
-    const bool zipped_shapes = std::string_view(form.ending) == ".zip";
     CPLErrorReset();
     asked_network = false;
-    GDALDatasetUniquePtr data(GDALDataset::Open((zipped_shapes ? "/vsizip/" + full : full).c_str(),
-                                                GDAL_OF_VECTOR | GDAL_OF_READONLY, allowed.data(),
+    GDALDatasetUniquePtr data(GDALDataset::Open(full.c_str(), GDAL_OF_VECTOR | GDAL_OF_READONLY, allowed.data(),
                                                 nullptr, nullptr));
     if (!data) throw Failure(std::string("a file in the form that its ending says: ") + CPLGetLastErrorMsg());
     return data;
