@@ -2,6 +2,7 @@
 #include "core/exchange/columns.h"
 
 #include "core/input_error.h"
+#include "core/nearest.h"
 
 #include <algorithm>
 #include <array>
@@ -15,7 +16,8 @@ std::vector<KindSpec> make_kinds() {
          {{"site", "site", ""}, {"name", "name", ""}, {"organisation", "organisation", ""},
           {"latitude", "latitude", ""}, {"longitude", "longitude", ""},
           {"elevation_m", "elevation", "m"}, {"elevation_ft", "elevation", "ft"},
-          {"time_zone", "time_zone", ""}, {"weather", "weather", ""}},
+          {"time_zone", "time_zone", ""}, {"weather", "weather", ""},
+          {"weather_power", "weather_power", ""}},
          {{"site", "name", "latitude", "elevation"}}},
         {Kind::meters, "meters",
          {{"meter", "meter", ""}, {"site", "site", ""}, {"unit", "unit", ""},
@@ -63,6 +65,16 @@ std::vector<KindSpec> make_kinds() {
           {"wind_km_d", "wind", "km_d"}, {"rain_mm", "rain", "mm"}, {"rain_in", "rain", "in"},
           {"eto_mm", "eto", "mm"}, {"eto_in", "eto", "in"}},
          {{"date"}, {"time"}}},
+        {Kind::hourly_weather, "hourly_weather",
+         {{"station", "station", ""}, {"hour_start", "hour_start", ""}, {"hour_end", "hour_end", ""},
+          {"utc_offset", "utc_offset", ""}, {"minutes", "minutes", ""}, {"tmax_c", "tmax", "c"},
+          {"tmax_f", "tmax", "f"}, {"tmin_c", "tmin", "c"}, {"tmin_f", "tmin", "f"},
+          {"tmean_c", "tmean", "c"}, {"tmean_f", "tmean", "f"}, {"tdew_c", "tdew", "c"},
+          {"tdew_f", "tdew", "f"}, {"rhmean_percent", "rhmean", "percent"}, {"ea_kpa", "ea", "kpa"},
+          {"rs_mj_m2", "rs", "mj_m2"}, {"rs_w_m2", "rs", "w_m2"}, {"rs_langley", "rs", "langley"},
+          {"wind_m_s", "wind", "m_s"}, {"wind_mph", "wind", "mph"}, {"wind_km_d", "wind", "km_d"},
+          {"rain_mm", "rain", "mm"}, {"rain_in", "rain", "in"}},
+         {{"station", "hour_start"}, {"station", "hour_end"}}},
         {Kind::catches, "catches",
          {{"test", "test", ""}, {"area", "area", ""}, {"date", "date", ""},
           {"throat_area_cm2", "throat_area", "cm2"}, {"throat_area_in2", "throat_area", "in2"},
@@ -221,26 +233,6 @@ std::string kind_names() {
     return out;
 }
 
-std::size_t distance(std::string_view a, std::string_view b) {
-    std::vector<std::size_t> before(b.size() + 1);
-    std::vector<std::size_t> above(b.size() + 1);
-    std::vector<std::size_t> row(b.size() + 1);
-    for (std::size_t j = 0; j <= b.size(); ++j) above[j] = j;
-    for (std::size_t i = 1; i <= a.size(); ++i) {
-        row[0] = i;
-        for (std::size_t j = 1; j <= b.size(); ++j) {
-            const std::size_t replace = above[j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1);
-            row[j] = std::min({replace, above[j] + 1, row[j - 1] + 1});
-            if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1]) {
-                row[j] = std::min(row[j], before[j - 2] + 1);
-            }
-        }
-        std::swap(before, above);
-        std::swap(above, row);
-    }
-    return above[b.size()];
-}
-
 Issue unknown_column(const KindSpec& spec, const std::string& header, const Place& place) {
     const auto names = names_of(spec);
     const std::string_view near = nearest_name(column_key(header), names);
@@ -306,7 +298,7 @@ std::string_view nearest_name(std::string_view typed, std::span<const std::strin
     std::string_view best;
     std::size_t least = std::max<std::size_t>(2, typed.size() / 3) + 1;
     for (std::string_view k : known) {
-        const std::size_t d = distance(typed, k);
+        const std::size_t d = letters_apart(typed, k);
         if (d < least) {
             least = d;
             best = k;

@@ -14,8 +14,8 @@
 namespace evenfall::exchange {
 
 enum class Kind {
-    sites, meters, exchanges, areas, weather_stations, readings, weather, catches, pressures,
-    findings, bills, plantings, prices, energy, pumps, stations, watering_rules, area_settings
+    sites, meters, exchanges, areas, weather_stations, readings, weather, hourly_weather,
+    catches, pressures, findings, bills, plantings, prices, energy, pumps, stations, watering_rules, area_settings
 };
 
 /// "readings"; what `--as` takes and what an import record says.
@@ -68,9 +68,8 @@ class ColumnIndex {
 /// @throws InputError when two kinds fit or no column is known at all
 Kind kind_of_header(std::span<const std::string> header, const std::string& file);
 
-/// The name among `known` with the fewest typing errors to `typed`; empty when none is near.
-/// Distance: insertions, deletions, replacements and swaps of neighbours (optimal string
-/// alignment); at most a third of the letters, and at least two.
+/// The name among `known` with the fewest typing errors to `typed` (letters_apart); empty when none
+/// is near: at most a third of the letters, and at least two.
 std::string_view nearest_name(std::string_view typed, std::span<const std::string_view> known);
 
 /// Lower case (ASCII) without blanks at the ends: headers are compared so.

@@ -17,57 +17,12 @@ using std::chrono::seconds;
 struct Row {
     calendar::Instant at;
     std::size_t row;
-    weather::WeatherHour hour;
-    double solar_watts = -1.0;  ///< mean over the period, where the table is in W/m2
+    weather::SheetHour hour;
 };
 
 Issue issue(const std::string& file, std::size_t row, std::string column, std::string found,
             std::string expected) {
     return {{file, row, std::move(column)}, std::move(found), std::move(expected)};
-}
-
-std::optional<units::Temperature> temperature(RowReader& row, std::string_view group) {
-    const bool f = row.unit(group) == "f";
-    const auto value = row.number_within(
-        group, f ? -130 : -90, f ? 140 : 60,
-        f ? "a temperature from -130 to 140 F" : "a temperature from -90 to 60 C");
-    if (!value) return std::nullopt;
-    return f ? units::Temperature::fahrenheit(*value) : units::Temperature::celsius(*value);
-}
-
-weather::WeatherHour read_hour(RowReader& row, double& solar_watts) {
-    constexpr std::string_view not_negative = "a value of zero or more";
-    weather::WeatherHour h{};
-    h.temperature = temperature(row, "tmean");
-    h.tdew = temperature(row, "tdew");
-    const auto tmax = temperature(row, "tmax");
-    const auto tmin = temperature(row, "tmin");
-    if (tmax && tmin && *tmin > *tmax) {
-        row.refuse("tmin", row.text("tmin"), "a lowest temperature not above the highest");
-    }
-    if (!h.temperature && tmax && tmin) {
-        h.temperature =
-            units::Temperature::celsius(0.5 * (tmax->in_celsius() + tmin->in_celsius()));
-    }
-    h.rh_percent = row.number_within("rhmean", 0, 110, "a relative humidity in percent");
-    if (const auto ea = row.number_within("ea", 0, 20, "a vapour pressure from 0 to 20 kPa")) {
-        h.vapour_pressure = *ea * units::kilopascal;
-    }
-    // Sensors read a little below zero at night; less than that is a fault.
-    if (const auto rs = row.number_within("rs", -20, 1e6, not_negative)) {
-        if (row.unit("rs") == "w_m2") {
-            solar_watts = std::max(0.0, *rs);
-        } else {
-            h.solar = std::max(0.0, *rs) * units::unit_named<units::Insolation>(row.unit("rs")).unit;
-        }
-    }
-    if (const auto wind = row.number_within("wind", 0, 1e6, not_negative)) {
-        h.wind = *wind * units::unit_named<units::Speed>(row.unit("wind")).unit;
-    }
-    if (const auto rain = row.number_within("rain", 0, 1e6, not_negative)) {
-        h.rain = *rain * units::unit_named<units::Depth>(row.unit("rain")).unit;
-    }
-    return h;
 }
 
 /// The offset in "…-07:00"; nothing for "Z" or none.
@@ -121,7 +76,7 @@ HourlyFile read_hourly_weather(const std::filesystem::path& path, HourMark mark,
     CsvReader source(path);
     const ColumnIndex columns(spec_of(Kind::weather), source.header(), source.file(),
                               source.row());
-    static_cast<void>(sheet_units(columns, source.file()));
+    const weather::SheetUnits sheet = sheet_units(columns, source.file());
     const CellFormat format;
     RowReader row(source, columns, format);
     IssueLog log;
@@ -135,7 +90,7 @@ HourlyFile read_hourly_weather(const std::filesystem::path& path, HourMark mark,
         }
         Row r{};
         r.row = source.row();
-        r.hour = read_hour(row, r.solar_watts);
+        r.hour = read_weather_hour(row);
         const auto written = row.needed_time("time");
         const std::string station(row.text("station"));
         if (rows.empty()) {
@@ -166,12 +121,8 @@ HourlyFile read_hourly_weather(const std::filesystem::path& path, HourMark mark,
     const seconds step = step_of(rows, source.file());
     for (Row& r : rows) {
         r.hour.start = mark == HourMark::start ? r.at : r.at - step;
-        r.hour.length = static_cast<double>(step.count()) * units::second;
-        if (r.solar_watts >= 0.0) {
-            r.hour.solar = units::Insolation::from_si(r.solar_watts *
-                                                      static_cast<double>(step.count()));
-        }
-        out.hours.push_back(r.hour);
+        r.hour.length = step;
+        out.hours.push_back(weather::converted(r.hour, sheet));
     }
     out.notes = source.notes();
     return out;

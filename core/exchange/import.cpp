@@ -51,6 +51,7 @@ void import_kind(ImportRun& run) {
         case Kind::weather_stations: import_stations(run); return;
         case Kind::readings: import_readings(run); return;
         case Kind::weather: import_weather(run); return;
+        case Kind::hourly_weather: import_hourly_weather(run); return;
         case Kind::catches: import_catches(run); return;
         case Kind::pressures: import_pressures(run); return;
         case Kind::findings: import_findings(run); return;

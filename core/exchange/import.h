@@ -17,8 +17,8 @@
 ///
 /// All files of one call are one transaction: either everything goes in or nothing does. They are
 /// read in the order in which they need each other (sites, meters, exchanges, areas, weather
-/// stations, readings, weather, catches, pressures, findings, bills, plantings), whatever order they
-/// are named in.
+/// stations, readings, weather, hourly weather, catches, pressures, findings, bills, plantings),
+/// whatever order they are named in.
 ///
 ///   bad row    refused with file, row, column, text and what was expected. With any bad row
 ///              nothing is stored, unless `accept_rest` says that the good rows may go in.

@@ -219,7 +219,8 @@ Fields fields_of(const site::Site& s) {
             {"longitude", number_text(s.longitude)},
             {"elevation", measure_text(s.elevation)},
             {"time_zone", s.time_zone},
-            {"weather", s.weather}};
+            {"weather", s.weather},
+            {"weather_power", number_text(s.weather_power)}};
 }
 
 Fields fields_of(const site::Area& a) {

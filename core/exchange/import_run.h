@@ -96,6 +96,7 @@ void import_areas(ImportRun& run);
 void import_stations(ImportRun& run);
 void import_readings(ImportRun& run);
 void import_weather(ImportRun& run);
+void import_hourly_weather(ImportRun& run);
 void import_catches(ImportRun& run);
 void import_pressures(ImportRun& run);
 void import_findings(ImportRun& run);

@@ -11,11 +11,12 @@ void import_weather(ImportRun& run) {
     for (std::string_view group : {"station", "date"}) {
         if (run.columns.has(group)) continue;
         missing.push_back({{run.rows.file(), run.rows.row(), std::string(group)}, "no such column",
-                           "a column " + std::string(group) + ", to keep the days in a book"});
+                           "a column " + std::string(group) + ", to keep the days in a book (for hours: hour_start "
+                           "or hour_end, see the hourly_weather table)"});
     }
     if (!missing.empty()) throw InputError(std::move(missing));
     const weather::SheetUnits units = sheet_units(run.columns, run.rows.file());
-    const bool replace = run.options.conflicts == ConflictChoice::replace;
+    std::size_t completed = 0;
     std::map<std::string, store::WeatherWriter, std::less<>> writers;
     const auto writer_of = [&](const std::string& station) -> store::WeatherWriter& {
         const auto found = writers.find(station);
@@ -34,13 +35,21 @@ void import_weather(ImportRun& run) {
         switch (writer.add(day, false)) {
             case store::WeatherWriter::Outcome::added: ++run.result.added; return;
             case store::WeatherWriter::Outcome::unchanged: ++run.result.unchanged; return;
+            case store::WeatherWriter::Outcome::completed:
+                ++run.result.added;
+                ++completed;
+                return;
             case store::WeatherWriter::Outcome::conflict: break;
         }
-        const std::string date = calendar::format_date(day.date);
-        run.settle({run.rows.file(), row.row(), ""}, "weather of " + station + " on " + date,
-                   "other values of that day", "the values of this row");
-        if (replace) static_cast<void>(writer.add(day, true));
+        if (run.settle({run.rows.file(), row.row(), ""},
+                       "weather of " + station + " on " + calendar::format_date(day.date),
+                       writer.in_book(), writer.in_row())) {
+            static_cast<void>(writer.add(day, true));
+        }
     });
+    if (completed > 0) {
+        run.note(std::to_string(completed) + " days that the book had were completed with values it did not have.");
+    }
 }
 
 }  // namespace evenfall::exchange

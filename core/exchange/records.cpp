@@ -5,6 +5,7 @@
 #include "core/site/shapes.h"
 #include "core/units/number.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace evenfall::exchange {
@@ -72,6 +73,7 @@ site::Site read_site(RowReader& row) {
         }
     }
     s.weather = row.text("weather");
+    s.weather_power = row.number_within("weather_power", 0.1, 10, "a power of the distance from 0.1 to 10; 2 is usual");
     return s;
 }
 
@@ -169,6 +171,9 @@ ExchangeRow read_exchange(RowReader& row) {
 store::WeatherStation read_station(RowReader& row) {
     store::WeatherStation s;
     s.code = code(row, "station");
+    if (s.code.find(';') != std::string::npos) {
+        row.refuse("station", s.code, "a code without a semicolon, which stands between the stations of a site");
+    }
     static_cast<void>(row.needed_number("latitude"));
     s.latitude = row.number_within("latitude", -90, 90, "degrees north from -90 to 90");
     s.longitude = row.number_within("longitude", -180, 180, "degrees east from -180 to 180");
@@ -244,6 +249,32 @@ weather::SheetRow read_weather_day(RowReader& row) {
     d.rain = not_negative("rain");
     d.reference_et = not_negative("eto");
     return d;
+}
+
+weather::SheetHour read_weather_hour(RowReader& row) {
+    constexpr std::string_view not_negative = "a value of zero or more";
+    const auto temperature = [&](std::string_view group) {
+        const bool f = row.unit(group) == "f";
+        return row.number_within(group, f ? -130 : -90, f ? 140 : 60,
+                                 f ? "a temperature from -130 to 140 F" : "a temperature from -90 to 60 C");
+    };
+    weather::SheetHour h;
+    h.temperature = temperature("tmean");
+    h.tdew = temperature("tdew");
+    const auto tmax = temperature("tmax");
+    const auto tmin = temperature("tmin");
+    if (tmax && tmin && *tmin > *tmax) {
+        row.refuse("tmin", row.text("tmin"), "a lowest temperature not above the highest");
+    }
+    if (!h.temperature && tmax && tmin) h.temperature = 0.5 * (*tmax + *tmin);
+    h.rh_percent = row.number_within("rhmean", 0, 110, "a relative humidity in percent");
+    h.ea_kpa = row.number_within("ea", 0, 20, "a vapour pressure from 0 to 20 kPa");
+    // Sensors read a little below zero at night; less than that is a fault.
+    h.solar = row.number_within("rs", -20, 1e6, not_negative);
+    if (h.solar) h.solar = std::max(0.0, *h.solar);
+    h.wind = row.number_within("wind", 0, 1e6, not_negative);
+    h.rain = row.number_within("rain", 0, 1e6, not_negative);
+    return h;
 }
 
 }  // namespace evenfall::exchange

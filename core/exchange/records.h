@@ -7,7 +7,7 @@
 #include "core/meter/screens.h"
 #include "core/site/site.h"
 #include "core/store/weather_store.h"
-#include "core/weather/weather_sheet.h"
+#include "core/weather/hour_sheet.h"
 
 #include <optional>
 #include <string>
@@ -37,6 +37,9 @@ ExchangeRow read_exchange(RowReader& row);
 /// @throws InputError when temperatures stand in two units
 weather::SheetUnits sheet_units(const ColumnIndex& columns, const std::string& file);
 weather::SheetRow read_weather_day(RowReader& row);
+/// Without the time: tables mark it in several ways. The temperature of the period stands in `tmean`,
+/// or is the mean of `tmax` and `tmin`; its humidity in `rhmean`.
+weather::SheetHour read_weather_hour(RowReader& row);
 
 /// Puts the rows of a catch table together to tests. The columns of a test (area, date, throat
 /// area ...) may stand in each of its rows or in the first one only, but must agree.

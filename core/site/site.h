@@ -5,6 +5,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 /// The places a book answers for. Plain records: what was typed, nothing computed.
 /// Codes (`site`, `area`, ...) are the user's own short names, unique in a book per kind.
@@ -19,8 +20,16 @@ struct Site {
     std::optional<double> longitude;///< degrees east, -180 to 180
     std::optional<units::Typed<units::Length>> elevation;
     std::string time_zone = "UTC0"; ///< POSIX rule, see core/calendar/time_zone.h
-    std::string weather;            ///< code of its weather station; empty when not recorded
+    std::string weather;            ///< code of its weather station, or of several with ";" between
+                                    ///< them, mixed by distance; empty when not recorded
+    std::optional<double> weather_power;  ///< of the distance, where stations are mixed; empty: 2
 };
+
+/// What inverse-distance weighting takes where no power is recorded. [practice]
+inline constexpr double usual_weather_power = 2.0;
+
+/// The codes in `Site::weather`, in their order, each once.
+std::vector<std::string> weather_codes(const Site& site);
 
 /// A piece of turf that is watered as one.
 struct Area {

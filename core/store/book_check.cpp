@@ -109,6 +109,26 @@ void check_weather(const Book& book, const WeatherStation& station, Problems& ou
     }
 }
 
+/// The weather stations that a site names, and their places where it mixes several.
+void check_stations(const Book& book, const site::Site& s, Problems& out) {
+    const auto codes = site::weather_codes(s);
+    const bool mixed = codes.size() > 1;
+    const std::string record = "site " + s.code;
+    if (mixed && !s.longitude) {
+        out.push_back({Severity::gap, record, "Site " + s.code + " mixes weather stations by distance and has no longitude."});
+    }
+    for (const std::string& code : codes) {
+        const auto station = find_weather_station(book, code);
+        if (!station) {
+            out.push_back({Severity::gap, record,
+                           "Site " + s.code + " names weather station " + code + ", which has no days in the book."});
+        } else if (mixed && (!station->latitude || !station->longitude)) {
+            out.push_back({Severity::gap, record,
+                           "Site " + s.code + " mixes weather station " + code + " by distance, whose place is not recorded."});
+        }
+    }
+}
+
 }  // namespace
 
 std::string_view text_of(Severity severity) {
@@ -130,11 +150,7 @@ std::vector<BookProblem> check_book(const Book& book) {
     check_parents(all_meters, out);
     check_shares(book, out);
     for (const site::Site& s : sites(book)) {
-        if (!s.weather.empty() && !find_weather_station(book, s.weather)) {
-            out.push_back({Severity::gap, "site " + s.code,
-                           "Site " + s.code + " names weather station " + s.weather +
-                               ", which has no days in the book."});
-        }
+        check_stations(book, s, out);
         try {
             const calendar::TimeZone zone(s.time_zone);
             for (const meter::Meter& m : all_meters) {

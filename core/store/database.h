@@ -7,6 +7,8 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <optional>
 #include <string>
+#include <type_traits>
+#include <vector>
 
 /// For the files of core/store only: binding and reading of values that may be absent.
 namespace evenfall::store {
@@ -58,6 +60,25 @@ std::optional<units::Typed<Q>> typed_in(SQLite::Statement& row, int at) {
     const auto value = number_in(row.getColumn(at));
     if (!value) return std::nullopt;
     return units::Typed<Q>{*value, units::unit_named<Q>(text_in(row.getColumn(at + 1)))};
+}
+
+/// The rows of a query as records. `key` is its one parameter; empty: it has none.
+template <class Read>
+auto records(SQLite::Database& db, const std::string& sql, const std::string& key, Read read) {
+    std::vector<std::invoke_result_t<Read&, SQLite::Statement&>> all;
+    SQLite::Statement rows(db, sql);
+    if (!key.empty()) rows.bind(1, key);
+    while (rows.executeStep()) all.push_back(read(rows));
+    return all;
+}
+/// The first row of a query for `key`, or nothing.
+template <class Read>
+auto record(SQLite::Database& db, const std::string& sql, const std::string& key, Read read) {
+    std::optional<std::invoke_result_t<Read&, SQLite::Statement&>> found;
+    SQLite::Statement rows(db, sql);
+    rows.bind(1, key);
+    if (rows.executeStep()) found = read(rows);
+    return found;
 }
 
 /// The id of the record with that code, or nothing. `table` is one of our own names.

@@ -27,7 +27,7 @@ constexpr const char* reading_select =
 constexpr const char* all_select =
     "SELECT at, span, value, kind FROM reading WHERE meter = ?1 ORDER BY at, span, revision";
 
-meter::Meter meter_in(SQLite::Statement& row) {
+meter::Meter meter_alone(SQLite::Statement& row) {
     meter::Meter m{text_in(row.getColumn(0)), text_in(row.getColumn(1)),
                    units::unit_named<units::Volume>(text_in(row.getColumn(2))), 1.0, {}, {}, {}, {}, {}};
     m.multiplier = row.getColumn(3).getDouble();
@@ -57,6 +57,12 @@ void read_exchanges(SQLite::Database& db, std::int64_t id, meter::Meter& m) {
         if (!rows.getColumn(5).isNull()) x.digits = rows.getColumn(5).getInt();
         m.exchanges.push_back(std::move(x));
     }
+}
+
+meter::Meter meter_in(SQLite::Database& db, SQLite::Statement& row) {
+    meter::Meter m = meter_alone(row);
+    read_exchanges(db, row.getColumn(13).getInt64(), m);
+    return m;
 }
 
 void bind_meter(const Book& book, SQLite::Statement& to, const meter::Meter& m,
@@ -123,26 +129,16 @@ std::int64_t neighbour(SQLite::Database& db, const char* sql, std::int64_t meter
 
 std::vector<meter::Meter> meters(const Book& book, const std::string& site) {
     return in_book(book, [&](SQLite::Database& db) {
-        std::vector<meter::Meter> all;
-        SQLite::Statement rows(db, std::string(meter_select) + (site.empty() ? "" : " WHERE s.code = ?") +
-                                       " ORDER BY m.code");
-        if (!site.empty()) rows.bind(1, site);
-        while (rows.executeStep()) {
-            all.push_back(meter_in(rows));
-            read_exchanges(db, rows.getColumn(13).getInt64(), all.back());
-        }
-        return all;
+        const char* const of_site = site.empty() ? "" : " WHERE s.code = ?";
+        return records(db, std::string(meter_select) + of_site + " ORDER BY m.code", site,
+                       [&](SQLite::Statement& row) { return meter_in(db, row); });
     });
 }
 
 std::optional<meter::Meter> find_meter(const Book& book, const std::string& code) {
-    return in_book(book, [&](SQLite::Database& db) -> std::optional<meter::Meter> {
-        SQLite::Statement rows(db, std::string(meter_select) + " WHERE m.code = ?");
-        rows.bind(1, code);
-        if (!rows.executeStep()) return std::nullopt;
-        meter::Meter found = meter_in(rows);
-        read_exchanges(db, rows.getColumn(13).getInt64(), found);
-        return found;
+    return in_book(book, [&](SQLite::Database& db) {
+        return record(db, std::string(meter_select) + " WHERE m.code = ?", code,
+                      [&](SQLite::Statement& row) { return meter_in(db, row); });
     });
 }
 

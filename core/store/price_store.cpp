@@ -38,62 +38,57 @@ std::vector<budget::RateTier> tiers_of(SQLite::Database& db, std::int64_t rate) 
 
 std::vector<budget::WaterRate> water_rates(const Book& book) {
     return in_book(book, [&](SQLite::Database& db) {
-        SQLite::Statement rows(db, "SELECT r.id, r.code, s.code, valid_from, valid_to, unit, currency,"
-                                   " fixed_per_month, sewer_price, sewer_share"
-                                   " FROM water_rate r LEFT JOIN site s ON s.id = r.site ORDER BY r.code");
-        std::vector<budget::WaterRate> all;
-        while (rows.executeStep()) {
-            budget::WaterRate r;
-            r.code = text_in(rows.getColumn(1));
-            r.site = text_in(rows.getColumn(2));
-            r.from = date_in(rows.getColumn(3));
-            r.to = maybe_date_in(rows.getColumn(4));
-            r.unit = units::unit_named<units::Volume>(text_in(rows.getColumn(5)));
-            r.currency = text_in(rows.getColumn(6));
-            r.fixed_per_month = rows.getColumn(7).getDouble();
-            r.sewer_price = number_in(rows.getColumn(8));
-            r.sewer_share = units::Share::of(rows.getColumn(9).getDouble());
-            r.tiers = tiers_of(db, rows.getColumn(0).getInt64());
-            all.push_back(std::move(r));
-        }
-        return all;
+        return records(db,
+                       "SELECT r.id, r.code, s.code, valid_from, valid_to, unit, currency, fixed_per_month,"
+                       " sewer_price, sewer_share FROM water_rate r LEFT JOIN site s ON s.id = r.site"
+                       " ORDER BY r.code",
+                       "", [&](SQLite::Statement& row) {
+                           budget::WaterRate r;
+                           r.code = text_in(row.getColumn(1));
+                           r.site = text_in(row.getColumn(2));
+                           r.from = date_in(row.getColumn(3));
+                           r.to = maybe_date_in(row.getColumn(4));
+                           r.unit = units::unit_named<units::Volume>(text_in(row.getColumn(5)));
+                           r.currency = text_in(row.getColumn(6));
+                           r.fixed_per_month = row.getColumn(7).getDouble();
+                           r.sewer_price = number_in(row.getColumn(8));
+                           r.sewer_share = units::Share::of(row.getColumn(9).getDouble());
+                           r.tiers = tiers_of(db, row.getColumn(0).getInt64());
+                           return r;
+                       });
     });
 }
 
 std::vector<budget::EnergyRate> energy_rates(const Book& book) {
-    return in_book(book, [&](SQLite::Database& db) {
-        SQLite::Statement rows(db, "SELECT r.code, s.code, valid_from, valid_to, currency, price_per_kwh"
-                                   " FROM energy_rate r LEFT JOIN site s ON s.id = r.site ORDER BY r.code");
-        std::vector<budget::EnergyRate> all;
-        while (rows.executeStep()) {
-            all.push_back({text_in(rows.getColumn(0)), text_in(rows.getColumn(1)),
-                           date_in(rows.getColumn(2)), maybe_date_in(rows.getColumn(3)),
-                           text_in(rows.getColumn(4)), rows.getColumn(5).getDouble()});
-        }
-        return all;
+    return in_book(book, [](SQLite::Database& db) {
+        return records(db,
+                       "SELECT r.code, s.code, valid_from, valid_to, currency, price_per_kwh"
+                       " FROM energy_rate r LEFT JOIN site s ON s.id = r.site ORDER BY r.code",
+                       "", [](SQLite::Statement& row) {
+                           return budget::EnergyRate{text_in(row.getColumn(0)), text_in(row.getColumn(1)),
+                                                     date_in(row.getColumn(2)), maybe_date_in(row.getColumn(3)),
+                                                     text_in(row.getColumn(4)), row.getColumn(5).getDouble()};
+                       });
     });
 }
 
 std::vector<budget::Pump> pumps(const Book& book, const std::string& site) {
     return in_book(book, [&](SQLite::Database& db) {
-        SQLite::Statement rows(db, "SELECT p.code, lift, lift_unit, pressure, pressure_unit, friction,"
-                                   " friction_unit, efficiency, share"
-                                   " FROM pump p JOIN site s ON s.id = p.site WHERE s.code = ?"
-                                   " ORDER BY p.code");
-        rows.bind(1, site);
-        std::vector<budget::Pump> all;
-        while (rows.executeStep()) {
-            budget::Pump p;
-            p.code = text_in(rows.getColumn(0));
-            p.site = site;
-            p.lift = typed_in<units::Length>(rows, 1);
-            p.pressure = typed_in<units::Pressure>(rows, 3);
-            p.friction = typed_in<units::Length>(rows, 5);
-            p.efficiency = units::Efficiency::of(rows.getColumn(7).getDouble());
-            p.share = rows.getColumn(8).getDouble();
-            all.push_back(std::move(p));
-        }
-        return all;
+        return records(db,
+                       "SELECT p.code, lift, lift_unit, pressure, pressure_unit, friction, friction_unit,"
+                       " efficiency, share FROM pump p JOIN site s ON s.id = p.site WHERE s.code = ?"
+                       " ORDER BY p.code",
+                       site, [&](SQLite::Statement& row) {
+                           budget::Pump p;
+                           p.code = text_in(row.getColumn(0));
+                           p.site = site;
+                           p.lift = typed_in<units::Length>(row, 1);
+                           p.pressure = typed_in<units::Pressure>(row, 3);
+                           p.friction = typed_in<units::Length>(row, 5);
+                           p.efficiency = units::Efficiency::of(row.getColumn(7).getDouble());
+                           p.share = row.getColumn(8).getDouble();
+                           return p;
+                       });
     });
 }
 

@@ -7,7 +7,8 @@ namespace evenfall::store {
 namespace {
 
 constexpr const char* site_columns =
-    "code, name, organisation, latitude, longitude, elevation, elevation_unit, time_zone, weather";
+    "code, name, organisation, latitude, longitude, elevation, elevation_unit, time_zone, weather,"
+    " weather_power";
 
 site::Site site_in(SQLite::Statement& row) {
     site::Site s;
@@ -19,6 +20,7 @@ site::Site site_in(SQLite::Statement& row) {
     s.elevation = typed_in<units::Length>(row, 5);
     s.time_zone = text_in(row.getColumn(7));
     s.weather = text_in(row.getColumn(8));
+    s.weather_power = number_in(row.getColumn(9));
     return s;
 }
 
@@ -31,7 +33,8 @@ void bind_site(SQLite::Statement& to, const site::Site& s, std::optional<std::in
     bind_typed(to, 6, s.elevation);
     to.bind(8, s.time_zone);
     bind_text(to, 9, s.weather);
-    bind_id(to, 10, import);
+    bind_number(to, 10, s.weather_power);
+    bind_id(to, 11, import);
 }
 
 constexpr const char* area_select =
@@ -77,27 +80,21 @@ void bind_area(const Book& book, SQLite::Statement& to, const site::Area& a,
 }  // namespace
 
 std::vector<site::Site> sites(const Book& book) {
-    return in_book(book, [&](SQLite::Database& db) {
-        std::vector<site::Site> all;
-        SQLite::Statement rows(db, std::string("SELECT ") + site_columns + " FROM site ORDER BY code");
-        while (rows.executeStep()) all.push_back(site_in(rows));
-        return all;
+    return in_book(book, [](SQLite::Database& db) {
+        return records(db, std::string("SELECT ") + site_columns + " FROM site ORDER BY code", "", site_in);
     });
 }
 
 std::optional<site::Site> find_site(const Book& book, const std::string& code) {
-    return in_book(book, [&](SQLite::Database& db) -> std::optional<site::Site> {
-        SQLite::Statement rows(db, std::string("SELECT ") + site_columns + " FROM site WHERE code = ?");
-        rows.bind(1, code);
-        if (!rows.executeStep()) return std::nullopt;
-        return site_in(rows);
+    return in_book(book, [&](SQLite::Database& db) {
+        return record(db, std::string("SELECT ") + site_columns + " FROM site WHERE code = ?", code, site_in);
     });
 }
 
 void add_site(Book& book, const site::Site& site, std::optional<std::int64_t> import) {
     in_book(book, [&](SQLite::Database& db) {
         SQLite::Statement add(db, std::string("INSERT INTO site (") + site_columns +
-                                      ", import) VALUES (?,?,?,?,?,?,?,?,?,?)");
+                                      ", import) VALUES (?,?,?,?,?,?,?,?,?,?,?)");
         bind_site(add, site, import);
         add.exec();
     });
@@ -106,7 +103,8 @@ void add_site(Book& book, const site::Site& site, std::optional<std::int64_t> im
 void replace_site(Book& book, const site::Site& site, std::optional<std::int64_t> import) {
     in_book(book, [&](SQLite::Database& db) {
         SQLite::Statement set(db, "UPDATE site SET name=?2, organisation=?3, latitude=?4, longitude=?5,"
-                                  " elevation=?6, elevation_unit=?7, time_zone=?8, weather=?9, import=?10"
+                                  " elevation=?6, elevation_unit=?7, time_zone=?8, weather=?9,"
+                                  " weather_power=?10, import=?11"
                                   " WHERE code=?1");
         bind_site(set, site, import);
         set.exec();
@@ -115,21 +113,14 @@ void replace_site(Book& book, const site::Site& site, std::optional<std::int64_t
 
 std::vector<site::Area> areas(const Book& book, const std::string& site) {
     return in_book(book, [&](SQLite::Database& db) {
-        std::vector<site::Area> all;
-        SQLite::Statement rows(db, std::string(area_select) + (site.empty() ? "" : " WHERE s.code = ?") +
-                                       " ORDER BY a.code");
-        if (!site.empty()) rows.bind(1, site);
-        while (rows.executeStep()) all.push_back(area_in(rows));
-        return all;
+        const char* const of_site = site.empty() ? "" : " WHERE s.code = ?";
+        return records(db, std::string(area_select) + of_site + " ORDER BY a.code", site, area_in);
     });
 }
 
 std::optional<site::Area> find_area(const Book& book, const std::string& code) {
-    return in_book(book, [&](SQLite::Database& db) -> std::optional<site::Area> {
-        SQLite::Statement rows(db, std::string(area_select) + " WHERE a.code = ?");
-        rows.bind(1, code);
-        if (!rows.executeStep()) return std::nullopt;
-        return area_in(rows);
+    return in_book(book, [&](SQLite::Database& db) {
+        return record(db, std::string(area_select) + " WHERE a.code = ?", code, area_in);
     });
 }
 

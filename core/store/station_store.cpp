@@ -7,23 +7,21 @@ namespace evenfall::store {
 
 std::vector<schedule::Station> stations(const Book& book, const std::string& site) {
     return in_book(book, [&](SQLite::Database& db) {
-        SQLite::Statement rows(db, "SELECT t.code, a.code, t.name, rate, rate_unit, rate_source, arc, flow,"
-                                   " flow_unit FROM station t JOIN area a ON a.id = t.area"
-                                   " JOIN site s ON s.id = a.site WHERE s.code = ? ORDER BY t.code");
-        rows.bind(1, site);
-        std::vector<schedule::Station> all;
-        while (rows.executeStep()) {
-            schedule::Station t;
-            t.code = text_in(rows.getColumn(0));
-            t.area = text_in(rows.getColumn(1));
-            t.name = text_in(rows.getColumn(2));
-            t.rate = typed_in<units::Rate>(rows, 3);
-            t.rate_source = text_in(rows.getColumn(5));
-            t.arc_degrees = number_in(rows.getColumn(6));
-            t.flow = typed_in<units::Flow>(rows, 7);
-            all.push_back(std::move(t));
-        }
-        return all;
+        return records(db,
+                       "SELECT t.code, a.code, t.name, rate, rate_unit, rate_source, arc, flow, flow_unit"
+                       " FROM station t JOIN area a ON a.id = t.area JOIN site s ON s.id = a.site"
+                       " WHERE s.code = ? ORDER BY t.code",
+                       site, [](SQLite::Statement& row) {
+                           schedule::Station t;
+                           t.code = text_in(row.getColumn(0));
+                           t.area = text_in(row.getColumn(1));
+                           t.name = text_in(row.getColumn(2));
+                           t.rate = typed_in<units::Rate>(row, 3);
+                           t.rate_source = text_in(row.getColumn(5));
+                           t.arc_degrees = number_in(row.getColumn(6));
+                           t.flow = typed_in<units::Flow>(row, 7);
+                           return t;
+                       });
     });
 }
 
@@ -79,25 +77,23 @@ void set_watering_rule(Book& book, const schedule::WateringRule& rule) {
 
 std::vector<budget::AreaSetting> area_settings(const Book& book, const std::string& site) {
     return in_book(book, [&](SQLite::Database& db) {
-        SQLite::Statement rows(db, "SELECT a.code, off_target, off_target_source, special, water_ec, soil_ec_limit"
-                                   " FROM area_setting x JOIN area a ON a.id = x.area"
-                                   " JOIN site s ON s.id = a.site WHERE s.code = ? ORDER BY a.code");
-        rows.bind(1, site);
-        std::vector<budget::AreaSetting> all;
-        while (rows.executeStep()) {
-            budget::AreaSetting setting;
-            setting.area = text_in(rows.getColumn(0));
-            if (const auto share = number_in(rows.getColumn(1))) {
-                setting.off_target = units::Share::of(*share);
-            }
-            setting.off_target_source = text_in(rows.getColumn(2));
-            setting.special = rows.getColumn(3).getInt() != 0;
-            if (const auto water = number_in(rows.getColumn(4))) {
-                setting.salt = weather::SaltCase{*water, rows.getColumn(5).getDouble()};
-            }
-            all.push_back(std::move(setting));
-        }
-        return all;
+        return records(db,
+                       "SELECT a.code, off_target, off_target_source, special, water_ec, soil_ec_limit"
+                       " FROM area_setting x JOIN area a ON a.id = x.area JOIN site s ON s.id = a.site WHERE s.code = ?"
+                       " ORDER BY a.code",
+                       site, [](SQLite::Statement& row) {
+                           budget::AreaSetting setting;
+                           setting.area = text_in(row.getColumn(0));
+                           if (const auto share = number_in(row.getColumn(1))) {
+                               setting.off_target = units::Share::of(*share);
+                           }
+                           setting.off_target_source = text_in(row.getColumn(2));
+                           setting.special = row.getColumn(3).getInt() != 0;
+                           if (const auto water = number_in(row.getColumn(4))) {
+                               setting.salt = weather::SaltCase{*water, row.getColumn(5).getDouble()};
+                           }
+                           return setting;
+                       });
     });
 }
 

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/weather_store.h"
 
-#include "core/store/database.h"
+#include "core/store/typed_cells.h"
 
 #include <array>
+#include <utility>
 
 namespace evenfall::store {
 namespace {
@@ -11,49 +12,35 @@ namespace {
 using weather::SheetRow;
 using weather::SheetUnits;
 
+constexpr std::size_t columns_of_day = 13;
+using Cells = TypedCells<columns_of_day>;
 using Member = std::optional<double> SheetRow::*;
 /// In the order of the table's columns from tmax on.
-constexpr std::array<Member, 13> members{
+constexpr std::array<Member, columns_of_day> members{
     &SheetRow::tmax,  &SheetRow::tmin,   &SheetRow::tmean,  &SheetRow::tdew,       &SheetRow::rhmax,
     &SheetRow::rhmin, &SheetRow::rhmean, &SheetRow::ea_kpa, &SheetRow::solar,      &SheetRow::sunshine_h,
     &SheetRow::wind,  &SheetRow::rain,   &SheetRow::reference_et};
-constexpr const char* value_columns =
-    "tmax, tmin, tmean, tdew, rhmax, rhmin, rhmean, ea_kpa, solar, sunshine_h, wind, rain, reference_et";
+constexpr std::array<CellColumn, columns_of_day> columns{
+    CellColumn{"tmax", &SheetUnits::temperature}, {"tmin", &SheetUnits::temperature},
+    {"tmean", &SheetUnits::temperature},          {"tdew", &SheetUnits::temperature},
+    {"rhmax", nullptr},                           {"rhmin", nullptr},
+    {"rhmean", nullptr},                          {"ea_kpa", nullptr},
+    {"solar", &SheetUnits::radiation},            {"sunshine_h", nullptr},
+    {"wind", &SheetUnits::wind},                  {"rain", &SheetUnits::rain},
+    {"reference_et", &SheetUnits::reference_et}};
 
-SheetRow row_in(SQLite::Statement& rows, int first, calendar::Date date) {
+SheetRow row_of(const std::array<std::optional<double>, columns_of_day>& values, calendar::Date date) {
     SheetRow row;
     row.date = date;
-    for (std::size_t i = 0; i < members.size(); ++i) {
-        row.*members[i] = number_in(rows.getColumn(first + static_cast<int>(i)));
-    }
+    for (std::size_t i = 0; i < members.size(); ++i) row.*members[i] = values[i];
     return row;
 }
 
-SheetUnits units_in(SQLite::Database& db, std::int64_t id) {
-    SQLite::Statement find(db, "SELECT temperature, radiation, wind, rain, reference_et FROM weather_units WHERE id = ?");
-    find.bind(1, id);
-    find.executeStep();
-    return {text_in(find.getColumn(0)), text_in(find.getColumn(1)), text_in(find.getColumn(2)),
-            text_in(find.getColumn(3)), text_in(find.getColumn(4))};
-}
-
-std::int64_t id_of_units(SQLite::Database& db, const SheetUnits& u) {
-    const auto bind = [&](SQLite::Statement& s) {
-        s.bind(1, u.temperature);
-        s.bind(2, u.radiation);
-        s.bind(3, u.wind);
-        s.bind(4, u.rain);
-        s.bind(5, u.reference_et);
-    };
-    SQLite::Statement find(db, "SELECT id FROM weather_units WHERE temperature=? AND radiation=? AND wind=?"
-                               " AND rain=? AND reference_et=?");
-    bind(find);
-    if (find.executeStep()) return find.getColumn(0).getInt64();
-    SQLite::Statement add(db, "INSERT INTO weather_units (temperature, radiation, wind, rain, reference_et)"
-                              " VALUES (?,?,?,?,?)");
-    bind(add);
-    add.exec();
-    return db.getLastInsertRowid();
+Cells cells_of(const SheetRow& row, const SheetUnits& units) {
+    Cells cells{{}, units};
+    for (std::size_t i = 0; i < members.size(); ++i) cells.values[i] = row.*members[i];
+    cells.drop_unused_units(columns);
+    return cells;
 }
 
 WeatherStation station_in(SQLite::Statement& rows) {
@@ -68,19 +55,13 @@ constexpr const char* station_select =
 
 std::vector<WeatherStation> weather_stations(const Book& book) {
     return in_book(book, [](SQLite::Database& db) {
-        std::vector<WeatherStation> all;
-        SQLite::Statement rows(db, std::string(station_select) + " ORDER BY code");
-        while (rows.executeStep()) all.push_back(station_in(rows));
-        return all;
+        return records(db, std::string(station_select) + " ORDER BY code", "", station_in);
     });
 }
 
 std::optional<WeatherStation> find_weather_station(const Book& book, const std::string& code) {
-    return in_book(book, [&](SQLite::Database& db) -> std::optional<WeatherStation> {
-        SQLite::Statement rows(db, std::string(station_select) + " WHERE code = ?");
-        rows.bind(1, code);
-        if (!rows.executeStep()) return std::nullopt;
-        return station_in(rows);
+    return in_book(book, [&](SQLite::Database& db) {
+        return record(db, std::string(station_select) + " WHERE code = ?", code, station_in);
     });
 }
 
@@ -116,10 +97,10 @@ std::vector<weather::WeatherDay> weather_days(const Book& book, const std::strin
         std::vector<weather::WeatherDay> all;
         const auto id = id_of(db, "weather_station", station);
         if (!id) return all;
-        std::map<std::int64_t, SheetUnits> units;
+        UnitSets units(db);
         // In order of the key, so the last row of a date is its newest revision: a look for a newer
         // one at every row would double the time.
-        SQLite::Statement rows(db, std::string("SELECT date, units, ") + value_columns +
+        SQLite::Statement rows(db, "SELECT date, units, " + names_of(columns) +
                                        " FROM weather_day WHERE station = ?1 AND date BETWEEN ?2 AND ?3"
                                        " ORDER BY date, revision");
         rows.bind(1, *id);
@@ -128,9 +109,8 @@ std::vector<weather::WeatherDay> weather_days(const Book& book, const std::strin
         while (rows.executeStep()) {
             const auto date = calendar::parse_date(text_in(rows.getColumn(0)));
             if (!date) throw BookError("A weather day of station " + station + " has no date that can be read.");
-            const std::int64_t key = rows.getColumn(1).getInt64();
-            if (!units.contains(key)) units[key] = units_in(db, key);
-            auto day = weather::converted(row_in(rows, 2, *date), units[key]);
+            auto day = weather::converted(row_of(values_in<columns_of_day>(rows, 2), *date),
+                                          units.of(rows.getColumn(1).getInt64()));
             if (!all.empty() && all.back().date == *date) all.back() = std::move(day);
             else all.push_back(std::move(day));
         }
@@ -139,61 +119,78 @@ std::vector<weather::WeatherDay> weather_days(const Book& book, const std::strin
 }
 
 struct WeatherWriter::Impl {
-    Impl(Book& book, const std::string& code, const SheetUnits& sheet, std::optional<std::int64_t> from)
+    Impl(Book& book, const std::string& code, SheetUnits sheet, std::optional<std::int64_t> from)
         : station(required_id(book, "weather_station", code)),
-          units(id_of_units(book.database(), sheet)),
+          units(std::move(sheet)),
           import(from),
-          find(book.database(), std::string("SELECT revision, units, ") + value_columns +
+          sets(book.database()),
+          find(book.database(), "SELECT revision, units, " + names_of(columns) +
                                     " FROM weather_day WHERE station=? AND date=? ORDER BY revision DESC LIMIT 1"),
-          insert(book.database(), std::string("INSERT INTO weather_day (station, date, revision, units, ") +
-                                      value_columns + ", import) VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)") {}
+          insert(book.database(), "INSERT INTO weather_day (station, date, revision, units, " + names_of(columns) +
+                                      ", import) VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)") {}
 
-    void store(const SheetRow& row, int revision) {
+    void store(const std::string& date, const Cells& cells, int revision) {
         insert.reset();
         insert.clearBindings();
         insert.bind(1, station);
-        insert.bind(2, calendar::format_date(row.date));
+        insert.bind(2, date);
         insert.bind(3, revision);
-        insert.bind(4, units);
-        for (std::size_t i = 0; i < members.size(); ++i) {
-            bind_number(insert, 5 + static_cast<int>(i), row.*members[i]);
+        insert.bind(4, sets.id_of(cells.units));
+        for (std::size_t i = 0; i < cells.values.size(); ++i) {
+            bind_number(insert, 5 + static_cast<int>(i), cells.values[i]);
         }
         bind_id(insert, 18, import);
         insert.exec();
     }
 
+    Outcome add(const SheetRow& row, bool correct) {
+        const std::string date = calendar::format_date(row.date);
+        const Cells cells = cells_of(row, units);
+        find.reset();
+        find.bind(1, station);
+        find.bind(2, date);
+        if (!find.executeStep()) {
+            store(date, cells, 0);
+            return Outcome::added;
+        }
+        const int revision = find.getColumn(0).getInt();
+        Cells known{values_in<columns_of_day>(find, 2), sets.of(find.getColumn(1).getInt64())};
+        known.drop_unused_units(columns);
+        const auto joined = join(known, cells, columns);
+        if (joined.fit == Fit::same) return Outcome::unchanged;
+        if (joined.fit == Fit::completes || correct) store(date, joined.cells, revision + 1);
+        if (joined.fit == Fit::completes) return Outcome::completed;
+        in_book = joined.first;
+        in_row = joined.second;
+        return Outcome::conflict;
+    }
+
     std::int64_t station;
-    std::int64_t units;
+    SheetUnits units;
     std::optional<std::int64_t> import;
+    UnitSets sets;
     SQLite::Statement find;
     SQLite::Statement insert;
+    std::string in_book;
+    std::string in_row;
 };
 
 WeatherWriter::WeatherWriter(Book& book, const std::string& station, const SheetUnits& units,
                              std::optional<std::int64_t> import)
-    : impl_(in_book(book, [&](SQLite::Database&) {
+    : impl_(store::in_book(book, [&](SQLite::Database&) {
           return std::make_unique<Impl>(book, station, units, import);
       })) {}
 WeatherWriter::~WeatherWriter() = default;
 
 WeatherWriter::Outcome WeatherWriter::add(const SheetRow& row, bool correct) {
     try {
-        impl_->find.reset();
-        impl_->find.bind(1, impl_->station);
-        impl_->find.bind(2, calendar::format_date(row.date));
-        if (!impl_->find.executeStep()) {
-            impl_->store(row, 0);
-            return Outcome::added;
-        }
-        const int revision = impl_->find.getColumn(0).getInt();
-        const bool same = impl_->find.getColumn(1).getInt64() == impl_->units &&
-                          row_in(impl_->find, 2, row.date) == row;
-        if (same) return Outcome::unchanged;
-        if (correct) impl_->store(row, revision + 1);
-        return Outcome::conflict;
+        return impl_->add(row, correct);
     } catch (const SQLite::Exception& e) {
         throw BookError(std::string("The book could not be written: ") + e.what() + ".");
     }
 }
+
+const std::string& WeatherWriter::in_book() const { return impl_->in_book; }
+const std::string& WeatherWriter::in_row() const { return impl_->in_row; }
 
 }  // namespace evenfall::store

@@ -5,14 +5,15 @@
 #include "core/units/measure.h"
 #include "core/weather/weather_sheet.h"
 
-#include <map>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
 
 /// Weather stations and days in the book, kept in the units they were typed in. Days are only
-/// ever added: a correction is a row of the next revision.
-/// Tests: tests/store/records_test.cpp
+/// ever added: a correction, and a row that completes a day with columns it did not have, is a row of
+/// the next revision that holds everything known of the day.
+/// Tests: tests/store/records_test.cpp, tests/store/weather_join_test.cpp
 namespace evenfall::store {
 
 struct WeatherStation {
@@ -38,7 +39,7 @@ std::vector<weather::WeatherDay> weather_days(const Book& book, const std::strin
 /// Adds days of one station in one table's units. Use within a Transaction.
 class WeatherWriter {
   public:
-    enum class Outcome { added, unchanged, conflict };
+    enum class Outcome { added, unchanged, completed, conflict };
 
     /// @throws BookError when the station is not in the book
     WeatherWriter(Book& book, const std::string& station, const weather::SheetUnits& units,
@@ -47,9 +48,13 @@ class WeatherWriter {
     WeatherWriter(const WeatherWriter&) = delete;
     WeatherWriter& operator=(const WeatherWriter&) = delete;
 
-    /// unchanged: the same values in the same units are there. conflict: other values are there,
-    /// and nothing was stored unless `correct` is set; then this row becomes the next revision.
+    /// unchanged: all values of the row are there, in the same units. completed: it has values where
+    /// nothing was recorded, and contradicts none. conflict: other values are there, or values in
+    /// other units, and nothing was stored unless `correct` is set; then the row's values stand.
     Outcome add(const weather::SheetRow& row, bool correct);
+    /// After a conflict: what differs, "tmax 90 f, rain 0 in".
+    const std::string& in_book() const;
+    const std::string& in_row() const;
 
   private:
     struct Impl;

@@ -15,14 +15,11 @@ namespace {
 
 struct Defaults {
     double albedo = reference_et_default("albedo");
-    double missing_wind = reference_et_default("missing_wind");
-    double least_wind = reference_et_default("least_wind");
     double night_clearness = reference_et_default("night_clearness_arid");
     double low_sun = reference_et_default("low_sun");
     double temperature_low = weather_limit("temperature_low");
     double temperature_high = weather_limit("temperature_high");
     double humidity_high = weather_limit("humidity_sensor_excess");
-    double wind_high = weather_limit("wind_impossible");
 };
 
 const Defaults& defaults() {
@@ -133,25 +130,6 @@ std::optional<double> solar_of(const WeatherHour& hour, double ra, std::vector<s
     return rs;
 }
 
-double wind_of(const WeatherHour& hour, const StationSetting& s, std::vector<std::string>& flags) {
-    const Defaults& d = defaults();
-    double u2 = d.missing_wind;
-    const double uz = hour.wind ? hour.wind->in(units::metre_per_second) : -1.0;
-    if (hour.wind && uz >= 0.0 && uz <= d.wind_high) {
-        u2 = uz * wind_share_at_two_metres(s.wind_height.in(units::metre));
-    } else {
-        if (hour.wind) flags.emplace_back("wind not possible, not used");
-        flags.push_back("wind missing: " + units::format_shortest(u2) +
-                        " m/s assumed (FAO-56 chapter 3)");
-    }
-    if (s.equation == Equation::fao_56 && u2 < d.least_wind) {
-        flags.push_back("wind raised to " + units::format_shortest(d.least_wind) +
-                        " m/s (FAO-56 chapter 3)");
-        u2 = d.least_wind;
-    }
-    return u2;
-}
-
 void compute(const WeatherHour& hour, const HourlySetting& setting, Clearness& clearness,
              HourlyEt& out) {
     const StationSetting& s = setting.station;
@@ -184,7 +162,7 @@ void compute(const WeatherHour& hour, const HourlySetting& setting, Clearness& c
         .net_radiation = rn,
         .soil_heat = constants.soil_heat_share * rn,
         .celsius = *t,
-        .wind_two_metres = wind_of(hour, s, out.flags),
+        .wind_two_metres = wind_at_two_metres(hour.wind, s, out.flags),
         .saturation = saturation_pressure(*t),
         .vapour = *ea};
     out.et = combination_et(terms, constants) * place.length_hours * units::millimetre;

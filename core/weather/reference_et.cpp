@@ -125,25 +125,6 @@ double solar_of(const WeatherDay& day, double tmax, double tmin, double ra, doub
     return solar_from_range(tmax, tmin, ra, rso, coastal ? d.range_coastal : d.range_interior);
 }
 
-double wind_of(const WeatherDay& day, const StationSetting& s, Flags& flags) {
-    const Defaults& d = defaults();
-    double u2 = d.missing_wind;
-    const double uz = day.wind ? day.wind->in(units::metre_per_second) : -1.0;
-    if (day.wind && uz >= 0.0 && uz <= d.wind_high) {
-        u2 = uz * wind_share_at_two_metres(s.wind_height.in(units::metre));
-    } else {
-        if (day.wind) flags.emplace_back("wind not possible, not used");
-        flags.push_back("wind missing: " + units::format_shortest(u2) +
-                        " m/s assumed (FAO-56 chapter 3)");
-    }
-    if (s.equation == Equation::fao_56 && u2 < d.least_wind) {
-        flags.push_back("wind raised to " + units::format_shortest(d.least_wind) +
-                        " m/s (FAO-56 chapter 3)");
-        u2 = d.least_wind;
-    }
-    return u2;
-}
-
 /// Daily ET [mm] with G = 0.
 double combined(const Complete& w, const StationSetting& s) {
     const double tmean = 0.5 * (w.tmax + w.tmin);
@@ -211,6 +192,25 @@ void set_et(ReferenceEt& result, double mm) {
 
 }  // namespace
 
+double wind_at_two_metres(std::optional<units::Speed> recorded, const StationSetting& s, Flags& flags) {
+    const Defaults& d = defaults();
+    double u2 = d.missing_wind;
+    const double uz = recorded ? recorded->in(units::metre_per_second) : -1.0;
+    if (recorded && uz >= 0.0 && uz <= d.wind_high) {
+        u2 = uz * wind_share_at_two_metres(s.wind_height.in(units::metre));
+    } else {
+        if (recorded) flags.emplace_back("wind not possible, not used");
+        flags.push_back("wind missing: " + units::format_shortest(u2) +
+                        " m/s assumed (FAO-56 chapter 3)");
+    }
+    if (s.equation == Equation::fao_56 && u2 < d.least_wind) {
+        flags.push_back("wind raised to " + units::format_shortest(d.least_wind) +
+                        " m/s (FAO-56 chapter 3)");
+        u2 = d.least_wind;
+    }
+    return u2;
+}
+
 std::string method_name(Equation equation, Surface surface, std::string_view step) {
     if (equation == Equation::fao_56) return "FAO-56 Penman-Monteith " + std::string(step);
     return "ASCE-EWRI 2005 " + std::string(step) +
@@ -272,7 +272,7 @@ ReferenceEt reference_et(const WeatherDay& day, const StationSetting& s) {
                                     : clear_sky(ra, s.elevation.in(units::metre));
     const double vapour = vapour_of(day, tmax, tmin, s, result.flags);
     const double solar = solar_of(day, tmax, tmin, ra, rso, s, result.flags);
-    const double wind = wind_of(day, s, result.flags);
+    const double wind = wind_at_two_metres(day.wind, s, result.flags);
     result.method = method_name(s.equation, s.surface, "daily");
     result.source = s.equation == Equation::fao_56 ? fao_source : asce_source;
     set_et(result, combined({tmax, tmin, vapour, solar, wind, ra, rso}, s));

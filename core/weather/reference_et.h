@@ -62,6 +62,11 @@ ReferenceEt reference_et(const WeatherDay& day, const StationSetting& setting);
 /// Throws as reference_et does; for callers that want to know before the first day.
 void check_setting(const StationSetting& setting);
 
+/// Wind at 2 m in m/s, of a day or an hour: what was recorded at the anemometer's height, or the
+/// stand-in for missing wind, flagged; FAO-56 raises a lower one to its least.
+double wind_at_two_metres(std::optional<units::Speed> recorded, const StationSetting& setting,
+                          std::vector<std::string>& flags);
+
 /// "ASCE-EWRI 2005 daily, short surface" and the like: the full method without replacements.
 std::string method_name(Equation equation, Surface surface, std::string_view step);
 

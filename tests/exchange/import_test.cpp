@@ -405,7 +405,7 @@ TEST_CASE("the documented examples go in", "[exchange][constructed]") {
     auto book = store::Book::create(scratch / "b.evenfall");
     const Path folder = Path(EVENFALL_SOURCE_DIR) / "schemas" / "tables";
     std::vector<Path> files;
-    for (const char* name : {"areas", "bills", "catches", "exchanges", "findings", "meters",
+    for (const char* name : {"areas", "bills", "catches", "exchanges", "findings", "hourly_weather", "meters",
                              "pressures", "readings", "readings_volumes", "sites", "weather", "weather_stations"}) {
         files.push_back(folder / (std::string(name) + ".csv"));
     }

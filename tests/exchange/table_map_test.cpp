@@ -165,3 +165,10 @@ TEST_CASE("each file of one call may have a map of its own, and they go in toget
     REQUIRE(desk.readings("B").size() == 1);
     CHECK(desk.readings("B").front().value == 7.5);
 }
+
+TEST_CASE("the schema of maps knows every kind of table", "[exchange]") {
+    const std::string schema = tests::bytes_of(Path(EVENFALL_SOURCE_DIR) / "schemas" / "tables" / "map.schema.json");
+    for (const KindSpec& kind : all_kinds()) {
+        CHECK_THAT(schema, Contains("\"" + std::string(kind.name) + "\""));
+    }
+}

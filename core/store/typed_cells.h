@@ -1,0 +1,165 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/store/database.h"
+#include "core/units/number.h"
+#include "core/weather/weather_sheet.h"
+
+#include <array>
+#include <map>
+#include <string>
+#include <tuple>
+
+/// For the weather files of core/store only: a row of values as typed, with the unit of each group
+/// of columns, and how a second row about the same time goes together with the first.
+namespace evenfall::store {
+
+using SheetUnit = std::string weather::SheetUnits::*;
+
+/// A column of a weather table: its name in the book and the group whose unit it has; null: none.
+struct CellColumn {
+    const char* name;
+    SheetUnit unit;
+};
+
+template <std::size_t n>
+struct TypedCells {
+    std::array<std::optional<double>, n> values{};
+    weather::SheetUnits units;  ///< empty for a group without a value
+
+    bool has_any(const std::array<CellColumn, n>& columns, SheetUnit unit) const {
+        for (std::size_t i = 0; i < n; ++i) {
+            if (columns[i].unit == unit && values[i]) return true;
+        }
+        return false;
+    }
+    /// Leaves a unit only where a value has it: a header may name units of columns that are empty.
+    void drop_unused_units(const std::array<CellColumn, n>& columns) {
+        using U = weather::SheetUnits;
+        for (const SheetUnit u : {&U::temperature, &U::radiation, &U::wind, &U::rain, &U::reference_et}) {
+            if (!has_any(columns, u)) (units.*u).clear();
+        }
+    }
+};
+
+enum class Fit {
+    same,       ///< the second row says nothing new
+    completes,  ///< it has values where the first has none
+    conflicts   ///< it says something else; `first` and `second` say what
+};
+
+template <std::size_t n>
+struct Joined {
+    Fit fit = Fit::same;
+    TypedCells<n> cells;  ///< of both; where they differ, those of the second
+    std::string first;    ///< "tmax 90 f, rain 0.2 in"
+    std::string second;
+};
+
+template <std::size_t n>
+Joined<n> join(const TypedCells<n>& first, const TypedCells<n>& second,
+               const std::array<CellColumn, n>& columns) {
+    Joined<n> out{Fit::same, first, {}, {}};
+    const auto text = [&](std::size_t i, const TypedCells<n>& cells) {
+        std::string t = std::string(columns[i].name) + " ";
+        const std::string unit = columns[i].unit == nullptr ? std::string() : cells.units.*columns[i].unit;
+        if (!cells.values[i]) return t + "not recorded" + (unit.empty() ? "" : ", its like in " + unit);
+        t += units::format_shortest(*cells.values[i]);
+        return unit.empty() ? t : t + " " + unit;
+    };
+    const auto differ = [&](std::size_t i) {
+        out.fit = Fit::conflicts;
+        out.first += (out.first.empty() ? "" : ", ") + text(i, first);
+        out.second += (out.second.empty() ? "" : ", ") + text(i, second);
+    };
+    const auto other_unit = [&](SheetUnit u) {
+        return u != nullptr && !(first.units.*u).empty() && first.units.*u != second.units.*u;
+    };
+    for (std::size_t i = 0; i < n; ++i) {
+        if (!second.values[i]) continue;
+        // One row keeps one unit for a group: values in another one cannot stand beside the first.
+        if (other_unit(columns[i].unit) || (first.values[i] && first.values[i] != second.values[i])) {
+            differ(i);
+        } else if (!first.values[i] && out.fit == Fit::same) {
+            out.fit = Fit::completes;
+        }
+    }
+    for (std::size_t i = 0; i < n; ++i) {
+        const SheetUnit u = columns[i].unit;
+        if (u != nullptr && second.has_any(columns, u)) {
+            if (other_unit(u)) out.cells.values[i].reset();
+            out.cells.units.*u = second.units.*u;
+        }
+        if (second.values[i]) out.cells.values[i] = second.values[i];
+    }
+    return out;
+}
+
+/// The sets of units in a book, each looked up once.
+class UnitSets {
+  public:
+    explicit UnitSets(SQLite::Database& db) : db_(db) {}
+
+    std::int64_t id_of(const weather::SheetUnits& u) {
+        const auto key = std::tuple(u.temperature, u.radiation, u.wind, u.rain, u.reference_et);
+        const auto known = ids_.find(key);
+        if (known != ids_.end()) return known->second;
+        const auto bind = [&](SQLite::Statement& s) {
+            s.bind(1, u.temperature);
+            s.bind(2, u.radiation);
+            s.bind(3, u.wind);
+            s.bind(4, u.rain);
+            s.bind(5, u.reference_et);
+        };
+        SQLite::Statement find(db_, "SELECT id FROM weather_units WHERE temperature=? AND radiation=? AND wind=?"
+                                    " AND rain=? AND reference_et=?");
+        bind(find);
+        std::int64_t id = 0;
+        if (find.executeStep()) {
+            id = find.getColumn(0).getInt64();
+        } else {
+            SQLite::Statement add(db_, "INSERT INTO weather_units (temperature, radiation, wind, rain,"
+                                       " reference_et) VALUES (?,?,?,?,?)");
+            bind(add);
+            add.exec();
+            id = db_.getLastInsertRowid();
+        }
+        return ids_.emplace(key, id).first->second;
+    }
+
+    const weather::SheetUnits& of(std::int64_t id) {
+        const auto known = units_.find(id);
+        if (known != units_.end()) return known->second;
+        SQLite::Statement find(db_, "SELECT temperature, radiation, wind, rain, reference_et FROM weather_units"
+                                    " WHERE id = ?");
+        find.bind(1, id);
+        if (!find.executeStep()) throw BookError("A weather record has no set of units; the book is damaged.");
+        return units_
+            .emplace(id, weather::SheetUnits{text_in(find.getColumn(0)), text_in(find.getColumn(1)),
+                                             text_in(find.getColumn(2)), text_in(find.getColumn(3)),
+                                             text_in(find.getColumn(4))})
+            .first->second;
+    }
+
+  private:
+    SQLite::Database& db_;
+    std::map<std::tuple<std::string, std::string, std::string, std::string, std::string>, std::int64_t> ids_;
+    std::map<std::int64_t, weather::SheetUnits> units_;
+};
+
+template <std::size_t n>
+std::string names_of(const std::array<CellColumn, n>& columns) {
+    std::string names;
+    for (const CellColumn& c : columns) names += (names.empty() ? "" : ", ") + std::string(c.name);
+    return names;
+}
+
+/// Values from column `first` on.
+template <std::size_t n>
+std::array<std::optional<double>, n> values_in(SQLite::Statement& row, int first) {
+    std::array<std::optional<double>, n> values{};
+    for (std::size_t i = 0; i < n; ++i) values[i] = number_in(row.getColumn(first + static_cast<int>(i)));
+    return values;
+}
+
+}  // namespace evenfall::store
