@@ -2,6 +2,7 @@
 #include "app/workflow/filing.h"
 
 #include "app/workflow/filed_outline.h"
+#include "app/workflow/site_weather.h"
 #include "core/audit/resample.h"
 #include "core/audit/uniformity.h"
 #include "core/exchange/bag_digest.h"
@@ -12,6 +13,7 @@
 #include "core/review/use_record.h"
 #include "core/store/catch_test_store.h"
 #include "core/store/filing_store.h"
+#include "core/store/hour_store.h"
 #include "core/store/meter_store.h"
 #include "core/store/outline_store.h"
 #include "core/store/site_store.h"
@@ -21,6 +23,8 @@
 #include <algorithm>
 #include <fstream>
 #include <system_error>
+#include <tuple>
+#include <utility>
 
 namespace evenfall::workflow {
 namespace {
@@ -60,21 +64,8 @@ review::FiledArea filed_area(const store::Book& book, const site::Area& area, co
     return filed;
 }
 
-void take_record(const store::Book& book, Filing& f, const exchange::FilingWords& words) {
-    for (const site::Area& area : store::areas(book, f.site.code)) f.areas.push_back(filed_area(book, area, words));
-    for (const meter::Meter& m : store::meters(book, f.site.code)) {
-        review::FiledMeter filed{m, words.meter_type, {}};
-        store::for_each_reading(book, m.code, [&](const meter::Reading& r) { filed.readings.push_back(r); });
-        f.meters.push_back(std::move(filed));
-    }
-    if (f.site.weather.empty()) return;
-    const auto station = store::find_weather_station(book, f.site.weather);
-    if (!station) return;
-    f.weather.station = station->code;
-    f.weather.latitude = station->latitude;
-    f.weather.elevation = station->elevation;
-    if (station->wind_height_m) f.weather.wind_height = units::Typed<units::Length>{*station->wind_height_m, units::unit_named<units::Length>("m")};
-    // The days that the meters and the tests touch, a month on either side.
+/// First and last of the days that the meters and the tests touch, a month on either side.
+std::optional<std::pair<calendar::Date, calendar::Date>> days_touched(const Filing& f) {
     std::optional<calendar::Date> first;
     std::optional<calendar::Date> last;
     const auto touch = [&](calendar::Date day) {
@@ -85,11 +76,61 @@ void take_record(const store::Book& book, Filing& f, const exchange::FilingWords
     for (const review::FiledMeter& m : f.meters) {
         for (const meter::Reading& r : m.readings) touch(std::chrono::floor<std::chrono::days>(r.at));
     }
-    if (!first) return;
-    std::tie(f.weather.units, f.weather.days) =
-        store::typed_weather(book, station->code, calendar::format_date(*first - std::chrono::days(31)),
-                             calendar::format_date(*last + std::chrono::days(31)));
+    if (!first) return std::nullopt;
+    return std::pair(*first - std::chrono::days(31), *last + std::chrono::days(31));
+}
+
+/// Reference ET and rain as they were worked out from hours or from several stations: a filing holds
+/// the days of one station, so the way there stands in the station's name.
+void take_worked_weather(const SiteWeather& record, Filing& f) {
+    const bool mixed = site::weather_codes(f.site).size() > 1;
+    f.weather.station = f.site.weather;
+    if (mixed) {
+        f.weather.station += ", mixed by inverse distance to the power " +
+                             units::format_shortest(f.site.weather_power.value_or(site::usual_weather_power));
+    } else {
+        f.weather.station += ", hours summed by day";
+    }
+    f.weather.latitude = record.station.latitude;
+    f.weather.elevation = f.site.elevation;
+    f.weather.units = {"", "", "", "mm", "mm"};
+    for (const weather::PlaceDay& day : *record.place_days) {
+        weather::SheetRow row;
+        row.date = day.date;
+        if (day.rain) row.rain = day.rain->in(units::millimetre);
+        // Dew can leave a winter day a hair below zero, which no recorded ET may be.
+        if (day.et) row.reference_et = std::max(0.0, day.et->in(units::millimetre));
+        if (row.rain || row.reference_et) f.weather.days.push_back(row);
+    }
+}
+
+void take_weather(const store::Book& book, Filing& f) {
+    const auto codes = site::weather_codes(f.site);
+    const auto days = days_touched(f);
+    if (codes.empty() || !days) return;
+    const auto [from, to] = *days;
+    const auto instant = [](calendar::Date day) { return calendar::Instant{day}; };
+    if (codes.size() > 1 || !store::weather_hours(book, codes.front(), instant(from), instant(to)).empty()) {
+        take_worked_weather(weather_of_site(book, f.site, from, to), f);
+    } else if (const auto station = store::find_weather_station(book, codes.front())) {
+        f.weather.station = station->code;
+        f.weather.latitude = station->latitude;
+        f.weather.elevation = station->elevation;
+        if (station->wind_height_m) f.weather.wind_height = units::Typed<units::Length>{*station->wind_height_m, units::unit_named<units::Length>("m")};
+        std::tie(f.weather.units, f.weather.days) =
+            store::typed_weather(book, station->code, calendar::format_date(from), calendar::format_date(to));
+    }
     if (f.weather.days.empty()) f.weather = {};
+}
+
+void take_record(const store::Book& book, Filing& f, const exchange::FilingWords& words) {
+    for (const site::Area& area : store::areas(book, f.site.code)) f.areas.push_back(filed_area(book, area, words));
+    for (const meter::Meter& m : store::meters(book, f.site.code)) {
+        review::FiledMeter filed{m, words.meter_type, {}};
+        store::for_each_reading(book, m.code, [&](const meter::Reading& r) { filed.readings.push_back(r); });
+        f.meters.push_back(std::move(filed));
+    }
+    take_weather(book, f);
 }
 
 /// Only the areas that the tests were made on, without meters and weather.

@@ -11,12 +11,12 @@
 #include "core/store/planting_store.h"
 #include "core/store/site_store.h"
 #include "core/store/station_store.h"
-#include "core/store/weather_store.h"
 #include "core/weather/weather_checks.h"
 
 #include <fstream>
 #include <iterator>
 #include <map>
+#include <utility>
 
 namespace evenfall::workflow {
 namespace {
@@ -29,25 +29,6 @@ site::Site site_named(const store::Book& book, const std::string& code) {
     for (const site::Site& s : store::sites(book)) known += (known.empty() ? "" : ", ") + s.code;
     throw InputError(code, known.empty() ? "a site in the book; it has none yet"
                                          : "a site in the book, one of " + known);
-}
-
-/// Latitude and elevation of the station where it has its own, else of the site.
-weather::StationSetting station_setting(const store::Book& book, const site::Site& site) {
-    weather::StationSetting setting;
-    setting.latitude = site.latitude;
-    std::optional<units::Length> elevation;
-    if (site.elevation) elevation = site.elevation->quantity();
-    if (const auto station = store::find_weather_station(book, site.weather)) {
-        if (station->latitude) setting.latitude = *station->latitude;
-        if (station->elevation) elevation = station->elevation->quantity();
-        if (station->wind_height_m) setting.wind_height = *station->wind_height_m * units::metre;
-    }
-    if (!elevation) {
-        throw InputError("no elevation for site " + site.code,
-                         "the elevation of the site or of its weather station; air pressure follows from it");
-    }
-    setting.elevation = *elevation;
-    return setting;
 }
 
 std::vector<budget::MeterInput> meter_inputs(const store::Book& book, const site::Site& site,
@@ -118,37 +99,26 @@ budget::Program program_named(const std::string& name_or_file) {
     return budget::read_program(text, name_or_file);
 }
 
-const std::vector<weather::WeatherDay>& WeatherAtHand::days(const store::Book& book,
-                                                            const std::string& station,
-                                                            calendar::Date from, calendar::Date to) {
-    if (station != station_ || from != from_ || to != to_) {
-        days_ = store::weather_days(book, station, from, to);
-        station_ = station;
-        from_ = from;
-        to_ = to;
-    }
-    return days_;
-}
-
 budget::SeasonInputs season_inputs(const store::Book& book, const SeasonQuestion& question) {
-    WeatherAtHand weather;
-    return season_inputs(book, question, weather);
+    WeatherAtHand at_hand;
+    return season_inputs(book, question, at_hand);
 }
 
 budget::SeasonInputs season_inputs(const store::Book& book, const SeasonQuestion& question,
-                                   WeatherAtHand& weather) {
+                                   WeatherAtHand& at_hand) {
     site::Site site = site_named(book, question.site);
     if (question.to < question.from) {
         throw InputError(calendar::format_month(question.from) + " to " + calendar::format_month(question.to),
                          "months in order, the first one first");
     }
+    SiteWeather weather = weather_of_site(book, site, calendar::first_day(question.from),
+                                          calendar::last_day(question.to), at_hand);
     budget::SeasonInputs inputs{
         .site = site,
         .areas = store::areas(book, site.code),
         .meters = meter_inputs(book, site, question),
-        .weather = weather.days(book, site.weather, calendar::first_day(question.from),
-                                calendar::last_day(question.to)),
-        .station = station_setting(book, site),
+        .weather = std::move(weather.days),
+        .station = weather.station,
         .tests = usable_tests(store::catch_tests_of_site(book, site.code), question.quarter_rule).tests,
         .settings = store::area_settings(book, site.code),
         .program = program_named(question.program),
@@ -157,6 +127,8 @@ budget::SeasonInputs season_inputs(const store::Book& book, const SeasonQuestion
         .rain = weather::parse_rain_rule(question.rain),
         .quarter_rule = question.quarter_rule,
         .plantings = store::plantings(book, site.code),
+        .place_days = std::move(weather.place_days),
+        .weather_notes = std::move(weather.notes),
     };
     return inputs;
 }

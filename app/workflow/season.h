@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/workflow/site_weather.h"
 #include "core/budget/season.h"
 #include "core/meter/screens.h"
 #include "core/store/book.h"
@@ -27,22 +28,8 @@ struct SeasonAnswer {
     std::vector<meter::MeterFinding> meter_findings;  ///< by meter, then by date
 };
 
-/// Weather days of the station that was asked for last, so that sites in a row which share a station
-/// read its record once. For one book and one thread.
-class WeatherAtHand {
-  public:
-    const std::vector<weather::WeatherDay>& days(const store::Book& book, const std::string& station,
-                                                 calendar::Date from, calendar::Date to);
-
-  private:
-    std::string station_;
-    calendar::Date from_{};
-    calendar::Date to_{};
-    std::vector<weather::WeatherDay> days_;
-};
-
-/// @throws InputError for a site that is not in the book, one without elevation, a program or
-///   rain rule that cannot be read
+/// @throws InputError for a site that is not in the book, a program or rain rule that cannot be
+///   read, and as weather_of_site()
 budget::SeasonInputs season_inputs(const store::Book& book, const SeasonQuestion& question);
 /// The same for one of many sites.
 budget::SeasonInputs season_inputs(const store::Book& book, const SeasonQuestion& question,

@@ -260,11 +260,17 @@ void add_area_months(const SeasonInputs& in, const DailyWeather& weather,
 
 }  // namespace
 
+DailyWeather season_weather(const SeasonInputs& in) {
+    const auto first = calendar::first_day(in.from);
+    const auto last = calendar::last_day(in.to);
+    if (in.place_days) return daily_weather(*in.place_days, first, last);
+    return daily_weather(in.weather, in.station, first, last);
+}
+
 SeasonResult season(const SeasonInputs& in) {
     check(in);
     const calendar::TimeZone zone(in.site.time_zone);
-    const auto weather = daily_weather(in.weather, in.station, calendar::first_day(in.from),
-                                       calendar::last_day(in.to));
+    const auto weather = season_weather(in);
     const MeteredSite metered(in.meters, zone, in.from, in.to);
     SeasonResult out;
     out.site = in.site.code;

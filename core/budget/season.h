@@ -17,6 +17,7 @@
 #include "core/weather/effective_rain.h"
 #include "core/weather/landscape_coefficient.h"
 #include "core/weather/leaching.h"
+#include "core/weather/place_weather.h"
 #include "core/weather/planting.h"
 #include "core/weather/reference_et.h"
 #include "core/weather/weather_day.h"
@@ -73,6 +74,14 @@ struct AreaSetting {
     std::optional<weather::SaltCase> salt{}; ///< of its water, where that asks for leaching
 };
 
+/// How a figure was made: for the method page of a report.
+struct Note {
+    std::string topic;       ///< "reference ET", "effective rain" ...
+    std::string method;
+    std::string source;
+    bool assumed = false;    ///< an input was assumed
+};
+
 struct SeasonInputs {
     site::Site site;
     std::vector<site::Area> areas;
@@ -90,7 +99,15 @@ struct SeasonInputs {
     std::vector<weather::Planting> plantings = {};
     /// False leaves `by_cans` out, for whoever compares many sites: it is a third of the work.
     bool account_by_cans = true;
+    /// Days worked out from several stations or from hours; they stand in place of `weather` and
+    /// `station`. `weather_notes` then say how.
+    std::optional<std::vector<weather::PlaceDay>> place_days = {};
+    std::vector<Note> weather_notes = {};
 };
+
+struct DailyWeather;
+/// Reference ET and rain of the season's days, see weather_sums.h.
+DailyWeather season_weather(const SeasonInputs& inputs);
 
 /// Figures of one period of one area, or of the site. An empty optional is "not known".
 struct SeasonFigures {
@@ -156,14 +173,6 @@ struct YearAllowance {
     units::Volume use;
     units::Volume allowance;
     units::Volume over;
-};
-
-/// How a figure was made: for the method page of a report.
-struct Note {
-    std::string topic;       ///< "reference ET", "effective rain" ...
-    std::string method;
-    std::string source;
-    bool assumed = false;    ///< an input was assumed
 };
 
 /// Something a person should look at, about an area, a meter or the weather station.

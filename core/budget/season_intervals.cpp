@@ -209,8 +209,7 @@ SeasonIntervals season_intervals(const SeasonInputs& in, const SeasonResult& sea
     std::vector<AreaCase> cases;
     if (choice.can_draws > 0) {
         const calendar::TimeZone zone(in.site.time_zone);
-        const auto weather = daily_weather(in.weather, in.station, calendar::first_day(in.from),
-                                           calendar::last_day(in.to));
+        const auto weather = season_weather(in);
         cases = area_cases(in, weather, MeteredSite(in.meters, zone, in.from, in.to), season);
     }
     auto out = Run(season, cases, choice).run();

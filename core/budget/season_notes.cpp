@@ -16,11 +16,15 @@ std::string days_text(int days) {
     return std::to_string(days) + (days == 1 ? " day" : " days");
 }
 
-void note_weather(const DailyWeather& weather, std::vector<Note>& notes) {
+void note_weather(const SeasonInputs& in, const DailyWeather& weather, std::vector<Note>& notes) {
+    notes.insert(notes.end(), in.weather_notes.begin(), in.weather_notes.end());
     for (const auto& [method, days] : weather.methods) {
         notes.push_back({"reference ET", method + ", " + days_text(days.days), days.source, false});
     }
     const auto assumed = std::count(weather.assumed.begin(), weather.assumed.end(), true);
+    for (const auto& [remark, days] : weather.remarks) {
+        notes.push_back({"weather record", remark + ", " + days_text(days), "the weather record", true});
+    }
     if (assumed > 0) {
         notes.push_back({"reference ET",
                          "an input was replaced or refused on " +
@@ -138,7 +142,7 @@ void find_runs(const AreaSeason& area, SeasonFlag flag, std::vector<SeasonFindin
 std::vector<Note> season_notes(const SeasonInputs& in, const DailyWeather& weather,
                                const SeasonResult& result) {
     std::vector<Note> notes;
-    note_weather(weather, notes);
+    note_weather(in, weather, notes);
     notes.push_back({"effective rain", in.rain.name(), std::string(in.rain.source()), false});
     notes.push_back({"budget", in.program.title + ": " + in.program.formula(),
                      in.program.source + " [" +

@@ -52,7 +52,7 @@ Filled sum_with_gaps(std::span<const std::optional<Depth>> days) {
     return {sum * (n / (n - missing)), true};
 }
 
-void check_day(const weather::WeatherDay& day) {
+void check_rain(const weather::PlaceDay& day) {
     if (day.rain && !(day.rain->si() >= 0.0)) {
         throw InputError("rain of " + units::format_shortest(day.rain->in(units::millimetre)) +
                              " mm on " + calendar::format_date(day.date),
@@ -60,18 +60,29 @@ void check_day(const weather::WeatherDay& day) {
     }
 }
 
-}  // namespace
+void add_day(DailyWeather& out, const weather::PlaceDay& day) {
+    check_rain(day);
+    const auto i = static_cast<std::size_t>((day.date - out.first).count());
+    out.reference_et[i] = day.et;
+    out.rain[i] = day.rain;
+    out.assumed[i] = day.et && !day.flags.empty();
+    for (const std::string& remark : day.remarks) ++out.remarks[remark];
+    if (!day.et) return;
+    auto& method = out.methods[day.method];
+    ++method.days;
+    if (method.days == 1) method.source = day.source;
+}
 
-DailyWeather daily_weather(std::span<const weather::WeatherDay> days,
-                           const weather::StationSetting& station, Date from, Date to) {
-    weather::check_setting(station);
+/// @param worked_out  makes a PlaceDay of a day
+template <class Day, class WorkedOut>
+DailyWeather collect(std::span<const Day> days, Date from, Date to, WorkedOut worked_out) {
     for (std::size_t i = 1; i < days.size(); ++i) {
         if (days[i - 1].date < days[i].date) continue;
         throw InputError("weather of " + calendar::format_date(days[i].date) + " after " +
                              calendar::format_date(days[i - 1].date),
                          "days in order, none twice");
     }
-    const auto before = [](const weather::WeatherDay& d, Date date) { return d.date < date; };
+    const auto before = [](const Day& d, Date date) { return d.date < date; };
     auto it = std::lower_bound(days.begin(), days.end(), from, before);
     const auto end = std::lower_bound(it, days.end(), to + std::chrono::days{1}, before);
     DailyWeather out;
@@ -85,19 +96,21 @@ DailyWeather daily_weather(std::span<const weather::WeatherDay> days,
     out.reference_et.resize(n);
     out.rain.resize(n);
     out.assumed.resize(n);
-    for (; it != end; ++it) {
-        check_day(*it);
-        const auto i = static_cast<std::size_t>((it->date - out.first).count());
-        const auto et = weather::reference_et(*it, station);
-        out.reference_et[i] = et.et;
-        out.rain[i] = it->rain;
-        out.assumed[i] = et.et && !et.flags.empty();
-        if (!et.et) continue;
-        auto& method = out.methods[et.method];
-        ++method.days;
-        method.source = et.source;
-    }
+    for (; it != end; ++it) add_day(out, worked_out(*it));
     return out;
+}
+
+}  // namespace
+
+DailyWeather daily_weather(std::span<const weather::WeatherDay> days,
+                           const weather::StationSetting& station, Date from, Date to) {
+    weather::check_setting(station);
+    return collect(days, from, to,
+                   [&](const weather::WeatherDay& d) { return weather::day_by_record(d, station); });
+}
+
+DailyWeather daily_weather(std::span<const weather::PlaceDay> days, Date from, Date to) {
+    return collect(days, from, to, [](const weather::PlaceDay& d) -> const weather::PlaceDay& { return d; });
 }
 
 WeatherSums sum_weather(const DailyWeather& weather, Date from, Date to) {

@@ -3,6 +3,7 @@
 
 #include "core/calendar/date.h"
 #include "core/units/quantity.h"
+#include "core/weather/place_weather.h"
 #include "core/weather/reference_et.h"
 #include "core/weather/weather_day.h"
 
@@ -29,6 +30,7 @@ struct DailyWeather {
         std::string source;
     };
     std::map<std::string, Method> methods;
+    std::map<std::string, int> remarks;  ///< what was filled, and on how many days
 
     bool empty() const { return last < first; }
 };
@@ -37,6 +39,9 @@ struct DailyWeather {
 /// @throws InputError when they are not, for negative rain, or for an impossible station
 DailyWeather daily_weather(std::span<const weather::WeatherDay> days,
                            const weather::StationSetting& station, calendar::Date from,
+                           calendar::Date to);
+/// The same from days that were worked out before.
+DailyWeather daily_weather(std::span<const weather::PlaceDay> days, calendar::Date from,
                            calendar::Date to);
 
 /// Sums over the days `from` to `to`, both included and inside the record. A gap is filled with

@@ -60,7 +60,33 @@ RawTable readings_table(std::shared_ptr<const budget::SeasonInputs> inputs) {
     return t;
 }
 
+namespace {
+
+/// Days that were worked out from hours or from several stations.
+RawTable place_table(std::shared_ptr<const budget::SeasonInputs> inputs) {
+    RawTable t{"raw_weather",
+               "Weather record",
+               "As the calculation took it; an empty cell is a gap, not zero.",
+               {{"date", "Date", {}, true},
+                {"rain", "Rain", {1, "mm"}},
+                {"eto", "Reference ET", {2, "mm"}},
+                {"method", "Method", {}, true}},
+               {}};
+    t.produce = [inputs = std::move(inputs)](const RawTable::Sink& sink) {
+        for (const auto& d : *inputs->place_days) {
+            const std::string date = calendar::format_date(d.date);
+            const std::array<RawValue, 4> row{std::string_view(date), in_unit(d.rain, units::millimetre),
+                                              in_unit(d.et, units::millimetre), std::string_view(d.method)};
+            sink(row);
+        }
+    };
+    return t;
+}
+
+}  // namespace
+
 RawTable weather_table(std::shared_ptr<const budget::SeasonInputs> inputs) {
+    if (inputs->place_days) return place_table(std::move(inputs));
     RawTable t{"raw_weather",
                "Weather record",
                "As the calculation took it; an empty cell is a gap, not zero.",

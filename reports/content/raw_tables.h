@@ -16,6 +16,7 @@ namespace evenfall::reports {
 RawTable readings_table(std::shared_ptr<const budget::SeasonInputs> inputs);
 
 /// Days of weather in metric units, as the calculation took them; a gap is an empty cell.
+/// Where days were worked out from hours or several stations, these days with their method.
 RawTable weather_table(std::shared_ptr<const budget::SeasonInputs> inputs);
 
 }  // namespace evenfall::reports
