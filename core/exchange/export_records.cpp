@@ -88,7 +88,8 @@ void export_sites(ExportRun& run) {
                   {"longitude", "", text_of(s.longitude)},
                   field_of("elevation", s.elevation),
                   {"time_zone", "", s.time_zone},
-                  {"weather", "", s.weather}});
+                  {"weather", "", s.weather},
+                  {"weather_power", "", text_of(s.weather_power)}});
         }
     }, run.result.files);
 }

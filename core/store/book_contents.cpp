@@ -16,6 +16,7 @@ struct Question {
 constexpr std::array questions{
     Question{"Readings that a correction replaced", "SELECT count(*) FROM reading WHERE revision > 0"},
     Question{"Days of weather that a correction replaced", "SELECT count(*) FROM weather_day WHERE revision > 0"},
+    Question{"Hours of weather that a correction replaced", "SELECT count(*) FROM weather_hour WHERE revision > 0"},
     Question{"Bills that a correction replaced", "SELECT count(*) FROM bill WHERE revision > 0"},
     Question{"Plantings that a correction replaced", "SELECT count(*) FROM planting WHERE revision > 0"},
     Question{"Outlines that a newer one replaced", "SELECT count(*) FROM area_outline WHERE revision > 0"},

@@ -27,7 +27,31 @@ constexpr std::int64_t longest_period = 3600;
 
 std::int64_t seconds_of(calendar::Instant at) { return static_cast<std::int64_t>(at.time_since_epoch().count()); }
 
+/// From the columns start, seconds and the values, which begin at `first`.
+SheetHour hour_in(SQLite::Statement& rows, int first) {
+    SheetHour hour;
+    hour.start = calendar::Instant{std::chrono::seconds{rows.getColumn(0).getInt64()}};
+    hour.length = std::chrono::seconds{rows.getColumn(1).getInt64()};
+    const auto values = values_in<columns_of_hour>(rows, first);
+    for (std::size_t i = 0; i < members.size(); ++i) hour.*members[i] = values[i];
+    return hour;
+}
+
 }  // namespace
+
+void for_each_typed_hour(const Book& book,
+                         const std::function<void(const std::string&, const SheetUnits&, const SheetHour&)>& take) {
+    in_book(book, [&](SQLite::Database& db) {
+        UnitSets units(db);
+        SQLite::Statement rows(db, "SELECT start, seconds, units, s.code, " + names_of(columns) +
+                                       " FROM weather_station s JOIN weather_hour h ON h.station = s.id"
+                                       " WHERE NOT EXISTS (SELECT 1 FROM weather_hour n WHERE n.station = h.station"
+                                       " AND n.start = h.start AND n.revision > h.revision) ORDER BY s.code, start");
+        while (rows.executeStep()) {
+            take(text_in(rows.getColumn(3)), units.of(rows.getColumn(2).getInt64()), hour_in(rows, 4));
+        }
+    });
+}
 
 std::vector<weather::WeatherHour> weather_hours(const Book& book, const std::string& station,
                                                 calendar::Instant from, calendar::Instant to) {
@@ -44,11 +68,7 @@ std::vector<weather::WeatherHour> weather_hours(const Book& book, const std::str
         rows.bind(2, seconds_of(from));
         rows.bind(3, seconds_of(to));
         while (rows.executeStep()) {
-            SheetHour hour;
-            hour.start = calendar::Instant{std::chrono::seconds{rows.getColumn(0).getInt64()}};
-            hour.length = std::chrono::seconds{rows.getColumn(1).getInt64()};
-            const auto values = values_in<columns_of_hour>(rows, 3);
-            for (std::size_t i = 0; i < members.size(); ++i) hour.*members[i] = values[i];
+            const SheetHour hour = hour_in(rows, 3);
             if (!all.empty() && all.back().start == hour.start) all.pop_back();
             all.push_back(weather::converted(hour, units.of(rows.getColumn(2).getInt64())));
         }

@@ -4,6 +4,7 @@
 #include "core/store/book.h"
 #include "core/weather/hour_sheet.h"
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -18,6 +19,11 @@ namespace evenfall::store {
 /// converted. Empty when the station is not in the book or has no hours.
 std::vector<weather::WeatherHour> weather_hours(const Book& book, const std::string& station,
                                                 calendar::Instant from, calendar::Instant to);
+
+/// The latest revision of every period in the book as typed, by station and time.
+void for_each_typed_hour(const Book& book,
+                         const std::function<void(const std::string& station, const weather::SheetUnits& units,
+                                                  const weather::SheetHour& hour)>& take);
 
 /// Adds periods of one station in one table's units. Use within a Transaction.
 class HourWriter {
