@@ -11,7 +11,8 @@
 #include <vector>
 
 /// A whole book as tables that import reads back: sites, meters, exchanges of registers, areas and
-/// their outlines, weather stations and days, readings, catch tests, bills, plantings, prices, energy
+/// their outlines, weather stations, days and hours, readings, catch tests with their pressures and
+/// findings, bills, plantings, prices, energy
 /// rates, pumps, stations, watering rules and settings of areas, and every design plan as a plan file.
 ///
 /// Values stand as they were typed, in their units and with every digit; times are UTC. Imported into

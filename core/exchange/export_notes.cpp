@@ -7,6 +7,8 @@
 #include "core/store/hour_store.h"
 
 #include <algorithm>
+#include <set>
+#include <utility>
 
 namespace evenfall::exchange {
 namespace {
@@ -29,6 +31,28 @@ Record record_of(const std::string& test, const audit::Finding& f) {
             {"severity", "", std::string(audit::text_of(f.severity))},
             {"corrected", "", f.corrected ? "yes" : "no"},
             {"note", "", f.note}};
+}
+
+/// A table tells the notes of a test apart by place, findings by kind and place; a sheet filled in by
+/// hand may have two alike, and the second would be refused when it is read.
+class Apart {
+  public:
+    Apart(std::set<std::string>& left_out, const std::string& test) : left_out_(left_out), test_(test) {}
+    bool first(const std::string& what, const std::string& place) {
+        if (seen_.insert({what, place}).second) return true;
+        left_out_.insert("Catch test " + test_ + ": a second " + what + (place.empty() ? "" : " at " + place) +
+                         "; the tables hold the first one.");
+        return false;
+    }
+
+  private:
+    std::set<std::string>& left_out_;
+    const std::string& test_;
+    std::set<std::pair<std::string, std::string>> seen_;
+};
+
+void say(ExportRun& run, const std::set<std::string>& left_out) {
+    run.result.left_out.insert(run.result.left_out.end(), left_out.begin(), left_out.end());
 }
 
 /// An inspection that found nothing.
@@ -67,25 +91,36 @@ Record record_of(const std::string& station, const weather::SheetUnits& u, const
 
 void export_pressures(ExportRun& run) {
     const auto codes = store::catch_test_codes(run.book, "");
+    std::set<std::string> left_out;  // the records are gone through twice
     write_tables(run.folder, Kind::pressures, "pressures", [&](const TakeRecord& take) {
         for (const std::string& code : codes) {
             const auto test = store::find_catch_test(run.book, code);
             if (!test->pressures) continue;
-            for (const auto& r : *test->pressures) take(record_of(code, r));
+            if (test->pressures->empty()) left_out.insert("Catch test " + code + ": that it has a list of pressures without any.");
+            Apart apart(left_out, code);
+            for (const auto& r : *test->pressures) {
+                if (apart.first("pressure", r.place)) take(record_of(code, r));
+            }
         }
     }, run.result.files);
+    say(run, left_out);
 }
 
 void export_findings(ExportRun& run) {
     const auto codes = store::catch_test_codes(run.book, "");
+    std::set<std::string> left_out;
     write_tables(run.folder, Kind::findings, "findings", [&](const TakeRecord& take) {
         for (const std::string& code : codes) {
             const auto test = store::find_catch_test(run.book, code);
             if (!test->findings) continue;
-            for (const auto& f : *test->findings) take(record_of(code, f));
+            Apart apart(left_out, code);
+            for (const auto& f : *test->findings) {
+                if (apart.first("finding " + f.kind, f.place)) take(record_of(code, f));
+            }
             if (test->findings->empty()) take(record_of_none(code));
         }
     }, run.result.files);
+    say(run, left_out);
 }
 
 void export_hourly_weather(ExportRun& run) {

@@ -6,7 +6,7 @@
 
 #include "core/exchange/import.h"
 #include "core/exchange/plan_file.h"
-#include "core/store/filing_store.h"
+#include "core/store/catch_test_store.h"
 #include "core/store/journal_store.h"
 #include "core/store/meter_store.h"
 #include "core/store/plan_store.h"
@@ -243,6 +243,35 @@ TEST_CASE("a snapshot keeps what it saw first", "[exchange][constructed]") {
         CHECK(store::count_readings(reader, "M-1") == before);
     }
     CHECK(store::count_readings(reader, "M-1") == 3);
+}
+
+TEST_CASE("notes that a table cannot tell apart are said, and the rest reads back", "[exchange][constructed]") {
+    Two two;
+    audit::CatchTest sheet = *store::find_catch_test(two.book, "T-3");
+    sheet.code = "T-9";
+    const auto psi = units::parse_measure<units::Pressure>("50psi");
+    sheet.pressures = {{"inlet", psi, {}, {}, 0}, {"inlet", units::parse_measure<units::Pressure>("48psi"), {}, {}, 0}, {"end", psi, {}, {}, 0}};
+    const auto tilted = [](const char* place, int count) {
+        audit::Finding f;
+        f.kind = "tilted";
+        f.place = place;
+        f.count = count;
+        return f;
+    };
+    sheet.findings = std::vector{tilted("row 1", 1), tilted("row 1", 3), tilted("row 2", 1)};
+    store::Transaction t(two.book);
+    store::add_catch_test(two.book, sheet, {});
+    t.commit();
+    const ExportResult written = two.write(two.book, "out");
+    CHECK(any_of(written.left_out, "Catch test T-9: a second pressure at inlet"));
+    CHECK(any_of(written.left_out, "Catch test T-9: a second finding tilted at row 1"));
+    const auto copy = store::Book::open(two.read_back(written, "out"), store::Access::read_only);
+    const auto test = store::find_catch_test(copy, "T-9");
+    REQUIRE(test);
+    REQUIRE(test->pressures);
+    CHECK(test->pressures->size() == 2);
+    CHECK(test->pressures->front().pressure.value == 50.0);
+    CHECK(test->findings->size() == 2);
 }
 
 TEST_CASE("a table that cannot be written is an error", "[exchange][constructed]") {
