@@ -99,6 +99,9 @@ QTabWidget::pane { border: none; border-top: 1px solid %rule; }
 QTabBar::tab { padding: 6px 12px; color: %faint; border-bottom: 2px solid transparent; }
 QTabBar::tab:selected { color: %ink; border-bottom: 2px solid %accent; }
 QTabBar::tab:focus { color: %accent; }
+QCheckBox::indicator { width: 14px; height: 14px; border: 1px solid %faint; border-radius: 3px; background: %surface; }
+QCheckBox::indicator:checked { background: %accent; border-color: %accent; image: url(:/pictures/check-%tone.svg); }
+QCheckBox:focus { color: %accent; }
 QScrollArea { border: none; background: transparent; }
 QMenuBar { background: %paper; color: %ink; }
 QMenuBar::item:selected, QMenu::item:selected { background: %accent; color: %on_accent; }

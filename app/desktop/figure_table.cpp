@@ -64,7 +64,6 @@ void FigureTable::fill(const QStringList& heads, const std::vector<std::vector<F
         horizontalHeaderItem(c)->setTextAlignment((number ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     }
     if (!parts_.empty()) {
-        horizontalHeader()->setStretchLastSection(true);
         set_widths();
         return;
     }

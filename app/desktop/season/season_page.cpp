@@ -78,6 +78,7 @@ SeasonPage::SeasonPage(Session& session, QWidget* parent)
     findings_->setTextElideMode(Qt::ElideNone);
     findings_->setResizeMode(QListView::Adjust);
     findings_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
+    findings_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     findings_->setFrameShape(QFrame::NoFrame);
     findings_->setSpacing(3);
     findings_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
