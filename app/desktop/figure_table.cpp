@@ -77,12 +77,14 @@ void FigureTable::fill(const QStringList& heads, const std::vector<std::vector<F
 void FigureTable::share_width(std::vector<int> parts) {
     parts_ = std::move(parts);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     set_widths();
 }
 
 void FigureTable::set_widths() {
-    if (parts_.empty()) return;
+    if (parts_.empty() || setting_widths_) return;
+    setting_widths_ = true;
     const int whole = std::accumulate(parts_.begin(), parts_.end(), 0);
     for (int c = 0; c + 1 < columnCount() && c < static_cast<int>(parts_.size()); ++c) {
         setColumnWidth(c, viewport()->width() * parts_[static_cast<std::size_t>(c)] / whole);
