@@ -64,6 +64,7 @@ void FigureTable::fill(const QStringList& heads, const std::vector<std::vector<F
         horizontalHeaderItem(c)->setTextAlignment((number ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     }
     if (!parts_.empty()) {
+        horizontalHeader()->setStretchLastSection(true);
         set_widths();
         return;
     }
@@ -77,14 +78,14 @@ void FigureTable::fill(const QStringList& heads, const std::vector<std::vector<F
 void FigureTable::share_width(std::vector<int> parts) {
     parts_ = std::move(parts);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    // Else a width could change the heights, those the scroll bar, and that the width again.
     setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     set_widths();
 }
 
 void FigureTable::set_widths() {
-    if (parts_.empty() || setting_widths_) return;
-    setting_widths_ = true;
+    if (parts_.empty()) return;
     const int whole = std::accumulate(parts_.begin(), parts_.end(), 0);
     for (int c = 0; c + 1 < columnCount() && c < static_cast<int>(parts_.size()); ++c) {
         setColumnWidth(c, viewport()->width() * parts_[static_cast<std::size_t>(c)] / whole);
@@ -99,6 +100,17 @@ void FigureTable::set_widths() {
             height = std::max(height, text.height() + room_above);
         }
         setRowHeight(r, height);
+    }
+}
+
+void FigureTable::changeEvent(QEvent* event) {
+    QTableWidget::changeEvent(event);
+    if (event->type() != QEvent::StyleChange) return;
+    for (int r = 0; r < rowCount() && r < static_cast<int>(rows_.size()); ++r) {
+        const auto& cells = rows_[static_cast<std::size_t>(r)];
+        for (int c = 0; c < columnCount() && c < static_cast<int>(cells.size()); ++c) {
+            if (item(r, c) && cells[static_cast<std::size_t>(c)].warn) item(r, c)->setForeground(look().warn);
+        }
     }
 }
 

@@ -58,7 +58,6 @@ class FigureTable : public QTableWidget {
 
     std::vector<std::vector<FigureCell>> rows_;
     std::vector<int> parts_;
-    bool setting_widths_ = false;  ///< a width may change the height, and that the width again
 };
 
 }  // namespace evenfall::desktop
