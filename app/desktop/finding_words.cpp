@@ -81,6 +81,9 @@ QString table_words(exchange::Kind kind) {
         case Kind::stations: return FindingWords::tr("stations");
         case Kind::watering_rules: return FindingWords::tr("watering rules");
         case Kind::area_settings: return FindingWords::tr("settings of areas");
+        case Kind::hourly_weather: return FindingWords::tr("hourly weather");
+        case Kind::pressures: return FindingWords::tr("pressures");
+        case Kind::findings: return FindingWords::tr("findings");
     }
     return {};
 }

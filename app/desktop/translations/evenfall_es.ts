@@ -665,6 +665,18 @@
         <source>Meter %1: %2</source>
         <translation>Medidor %1: %2</translation>
     </message>
+    <message>
+        <source>hourly weather</source>
+        <translation>tiempo por horas</translation>
+    </message>
+    <message>
+        <source>pressures</source>
+        <translation>presiones</translation>
+    </message>
+    <message>
+        <source>findings</source>
+        <translation>hallazgos</translation>
+    </message>
 </context>
 <context>
     <name>ImportPlanText</name>
