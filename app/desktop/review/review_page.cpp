@@ -106,7 +106,7 @@ void ReviewPage::build_case(QVBoxLayout* column) {
         tabs_->addTab(table, name);
         connect(table, &QTableWidget::currentCellChanged, this, &ReviewPage::evidence_changed);
     };
-    add_table(claims_, tr("Figures"), {5, 4, 4, 4, 4, 7});
+    add_table(claims_, tr("Figures"), {20, 14, 18, 19, 14, 24});
     add_table(rules_, tr("Rules"), {4, 7, 8, 5});
     add_table(questions_, tr("Questions"), {8, 4});
     add_table(payment_, tr("Payment"), {5, 6, 3});
