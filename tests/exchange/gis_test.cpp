@@ -237,6 +237,7 @@ void pack(const Path& archive, const std::string& name, const std::string& bytes
 
 /// Writes the square as n.shp and its companions; the stem keeps their names together.
 void write_shapefile(const Path& target, const Path& geojson) {
+    GDALAllRegister();
     const auto source = GDALDatasetUniquePtr(GDALDataset::Open(geojson.c_str(), GDAL_OF_VECTOR));
     REQUIRE(source);
     const auto out = create(target, "ESRI Shapefile");

@@ -162,7 +162,7 @@ TEST_CASE("honest filings are approved and not flagged", "[verdict][constructed]
 TEST_CASE("what is missing is asked for", "[verdict][constructed]") {
     const std::vector<Case> cases{
         {"no invoice file", [] { return with({}, [](Filing& f) { f.request.invoices[0].attachment.clear(); }); }, "a copy of invoice INV-1"},
-        {"no invoice", [] { return with({}, [](Filing& f) { f.request.invoices.clear(); }); }, "1 invoices"},
+        {"no invoice", [] { return with({}, [](Filing& f) { f.request.invoices.clear(); }); }, "an invoice"},
         {"no wind", [] { return with({}, [](Filing& f) { f.tests[0].test.wind.reset(); }); }, "the wind during test T-BEFORE"},
         {"no expiry", [] { return with({}, [](Filing& f) { f.auditor.expires.reset(); }); }, "expiry of the auditor's certification"},
         {"no test after", [] { return with({}, [](Filing& f) { f.tests.pop_back(); f.claims.resize(2); }); }, "a catch test made after the work"},
