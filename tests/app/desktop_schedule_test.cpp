@@ -6,6 +6,7 @@
 #include "app/desktop/schedule/schedule_page.h"
 #include "app/desktop/schedule/schedule_view.h"
 #include "app/workflow/schedule_files.h"
+#include "core/store/site_store.h"
 #include "tests/app/desktop_support.h"
 
 #include <QApplication>
@@ -71,6 +72,24 @@ TEST_CASE("the schedule page shows what the use case answers, by the same defaul
         }
     }
     CHECK(table->horizontalHeaderItem(1)->text() == QStringLiteral("Jan"));
+}
+
+// CONSTRUCTED: the campus between its own station and the farm's.
+TEST_CASE("a site between two weather stations has months to choose from", "[desktop][constructed]") {
+    QTemporaryDir folder;
+    const QString file = desktop::tests::copy_of_demo_book(folder);
+    {
+        auto book = store::Book::open(file.toStdString(), store::Access::read_write);
+        auto site = store::find_site(book, "AV").value();
+        site.weather = std::string("AVW; HBW");
+        store::replace_site(book, site, std::nullopt);
+    }
+    Session session;
+    session.open_book(file);
+    SchedulePage page(session);
+    page.show_site("AV");
+    REQUIRE(QTest::qWaitFor([&] { return page.answer().has_value(); }, 60000));
+    CHECK(page.answer()->schedule.months.size() == 12);
 }
 
 TEST_CASE("a narrow window does not fit, and the page says by how much", "[desktop][constructed]") {

@@ -11,9 +11,10 @@
 #include "app/desktop/sentences.h"
 #include "app/desktop/task.h"
 #include "app/workflow/schedule_files.h"
+#include "app/workflow/site_weather.h"
+#include "core/input_error.h"
 #include "core/store/site_store.h"
 #include "core/store/station_store.h"
-#include "core/store/weather_store.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -37,14 +38,22 @@ namespace {
 constexpr int of_the_book = 0;
 constexpr int own_rule_chosen = 1;
 
-/// The months for which the site's weather station has days.
+/// The months for which the site's weather, of one station or of several, has days. Nothing too where
+/// it cannot be put together: asking for a schedule then says why.
 std::optional<MonthRange> months_with_weather(const store::Book& book, const std::string& code) {
     const auto site = store::find_site(book, code);
     if (!site || site->weather.empty()) return std::nullopt;
-    const auto days = store::weather_days(book, site->weather, calendar::make_date(calendar::first_year, 1, 1),
-                                          calendar::make_date(calendar::last_year, 12, 31));
-    if (days.empty()) return std::nullopt;
-    return MonthRange{calendar::month_of(days.front().date), calendar::month_of(days.back().date)};
+    const auto range = [](const auto& days) -> std::optional<MonthRange> {
+        if (days.empty()) return std::nullopt;
+        return MonthRange{calendar::month_of(days.front().date), calendar::month_of(days.back().date)};
+    };
+    try {
+        const auto weather = workflow::weather_of_site(book, *site, calendar::make_date(calendar::first_year, 1, 1),
+                                                       calendar::make_date(calendar::last_year, 12, 31));
+        return weather.place_days ? range(*weather.place_days) : range(weather.days);
+    } catch (const InputError&) {
+        return std::nullopt;
+    }
 }
 
 QComboBox* narrow_box() {
