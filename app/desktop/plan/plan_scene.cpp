@@ -147,6 +147,8 @@ PlanScene::PlanScene(PlanDocument& document, QObject* parent) : QGraphicsScene(p
     rebuild();
 }
 
+PlanScene::~PlanScene() { disconnect(this, &QGraphicsScene::selectionChanged, this, nullptr); }
+
 void PlanScene::rebuild() {
     clear();
     heads_.clear();

@@ -22,6 +22,8 @@ class PlanScene : public QGraphicsScene {
 
   public:
     explicit PlanScene(PlanDocument& document, QObject* parent = nullptr);
+    /// The scene clears itself in its base class and says that the choice changed: nobody is here then.
+    ~PlanScene() override;
     void set_field_shown(bool shown);
     void set_dry_shown(bool shown);
     /// Cans of a catch test over the drawing, each with its difference; none when empty.
