@@ -122,27 +122,13 @@ struct HourWriter::Impl {
 
     Outcome add(const SheetHour& row, bool correct) {
         if (overlaps(row)) return Outcome::overlaps;
-        Cells cells{{}, units};
-        for (std::size_t i = 0; i < members.size(); ++i) cells.values[i] = row.*members[i];
-        cells.drop_unused_units(columns);
         const std::int64_t start = seconds_of(row.start);
         find.reset();
         find.bind(1, station);
         find.bind(2, start);
-        if (!find.executeStep()) {
-            store(start, row.length.count(), cells, 0);
-            return Outcome::added;
-        }
-        const int revision = find.getColumn(0).getInt();
-        Cells known{values_in<columns_of_hour>(find, 2), sets.of(find.getColumn(1).getInt64())};
-        known.drop_unused_units(columns);
-        const auto joined = join(known, cells, columns);
-        if (joined.fit == Fit::same) return Outcome::unchanged;
-        if (joined.fit == Fit::completes || correct) store(start, row.length.count(), joined.cells, revision + 1);
-        if (joined.fit == Fit::completes) return Outcome::completed;
-        in_book = joined.first;
-        in_row = joined.second;
-        return Outcome::conflict;
+        return add_row<Outcome>(
+            find, sets, cells_of(row, members, units, columns), columns, correct, difference,
+            [&](const Cells& cells, int revision) { store(start, row.length.count(), cells, revision); });
     }
 
     std::int64_t station;
@@ -152,8 +138,7 @@ struct HourWriter::Impl {
     SQLite::Statement near;
     SQLite::Statement find;
     SQLite::Statement insert;
-    std::string in_book;
-    std::string in_row;
+    Difference difference;
 };
 
 HourWriter::HourWriter(Book& book, const std::string& station, const SheetUnits& units,
@@ -171,7 +156,7 @@ HourWriter::Outcome HourWriter::add(const SheetHour& row, bool correct) {
     }
 }
 
-const std::string& HourWriter::in_book() const { return impl_->in_book; }
-const std::string& HourWriter::in_row() const { return impl_->in_row; }
+const std::string& HourWriter::in_book() const { return impl_->difference.in_book; }
+const std::string& HourWriter::in_row() const { return impl_->difference.in_row; }
 
 }  // namespace evenfall::store

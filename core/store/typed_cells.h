@@ -154,12 +154,50 @@ std::string names_of(const std::array<CellColumn, n>& columns) {
     return names;
 }
 
+/// The values that `members` point at, with the units that they need.
+template <class Row, std::size_t n>
+TypedCells<n> cells_of(const Row& row, const std::array<std::optional<double> Row::*, n>& members,
+                       const weather::SheetUnits& units, const std::array<CellColumn, n>& columns) {
+    TypedCells<n> cells{{}, units};
+    for (std::size_t i = 0; i < n; ++i) cells.values[i] = row.*members[i];
+    cells.drop_unused_units(columns);
+    return cells;
+}
+
+/// After a conflict: what the book says, and what the row says instead.
+struct Difference {
+    std::string in_book;
+    std::string in_row;
+};
+
 /// Values from column `first` on.
 template <std::size_t n>
 std::array<std::optional<double>, n> values_in(SQLite::Statement& row, int first) {
     std::array<std::optional<double>, n> values{};
     for (std::size_t i = 0; i < n; ++i) values[i] = number_in(row.getColumn(first + static_cast<int>(i)));
     return values;
+}
+
+/// Sets a row against the newest revision of its time, and stores it where it says something new.
+/// @param newest   bound to station and time; gives revision, units and the values
+/// @param correct  store it also where it contradicts the book
+/// @param store    store(cells, revision)
+template <class Outcome, std::size_t n, class Store>
+Outcome add_row(SQLite::Statement& newest, UnitSets& sets, const TypedCells<n>& cells,
+                const std::array<CellColumn, n>& columns, bool correct, Difference& difference, const Store& store) {
+    if (!newest.executeStep()) {
+        store(cells, 0);
+        return Outcome::added;
+    }
+    const int revision = newest.getColumn(0).getInt();
+    TypedCells<n> known{values_in<n>(newest, 2), sets.of(newest.getColumn(1).getInt64())};
+    known.drop_unused_units(columns);
+    const auto joined = join(known, cells, columns);
+    if (joined.fit == Fit::same) return Outcome::unchanged;
+    if (joined.fit == Fit::completes || correct) store(joined.cells, revision + 1);
+    if (joined.fit == Fit::completes) return Outcome::completed;
+    difference = {joined.first, joined.second};
+    return Outcome::conflict;
 }
 
 }  // namespace evenfall::store

@@ -36,13 +36,6 @@ SheetRow row_of(const std::array<std::optional<double>, columns_of_day>& values,
     return row;
 }
 
-Cells cells_of(const SheetRow& row, const SheetUnits& units) {
-    Cells cells{{}, units};
-    for (std::size_t i = 0; i < members.size(); ++i) cells.values[i] = row.*members[i];
-    cells.drop_unused_units(columns);
-    return cells;
-}
-
 WeatherStation station_in(SQLite::Statement& rows) {
     return {text_in(rows.getColumn(0)), number_in(rows.getColumn(1)), number_in(rows.getColumn(2)),
             typed_in<units::Length>(rows, 3), number_in(rows.getColumn(5))};
@@ -145,24 +138,11 @@ struct WeatherWriter::Impl {
 
     Outcome add(const SheetRow& row, bool correct) {
         const std::string date = calendar::format_date(row.date);
-        const Cells cells = cells_of(row, units);
         find.reset();
         find.bind(1, station);
         find.bind(2, date);
-        if (!find.executeStep()) {
-            store(date, cells, 0);
-            return Outcome::added;
-        }
-        const int revision = find.getColumn(0).getInt();
-        Cells known{values_in<columns_of_day>(find, 2), sets.of(find.getColumn(1).getInt64())};
-        known.drop_unused_units(columns);
-        const auto joined = join(known, cells, columns);
-        if (joined.fit == Fit::same) return Outcome::unchanged;
-        if (joined.fit == Fit::completes || correct) store(date, joined.cells, revision + 1);
-        if (joined.fit == Fit::completes) return Outcome::completed;
-        in_book = joined.first;
-        in_row = joined.second;
-        return Outcome::conflict;
+        return add_row<Outcome>(find, sets, cells_of(row, members, units, columns), columns, correct, difference,
+                                [&](const Cells& cells, int revision) { store(date, cells, revision); });
     }
 
     std::int64_t station;
@@ -171,8 +151,7 @@ struct WeatherWriter::Impl {
     UnitSets sets;
     SQLite::Statement find;
     SQLite::Statement insert;
-    std::string in_book;
-    std::string in_row;
+    Difference difference;
 };
 
 WeatherWriter::WeatherWriter(Book& book, const std::string& station, const SheetUnits& units,
@@ -190,7 +169,7 @@ WeatherWriter::Outcome WeatherWriter::add(const SheetRow& row, bool correct) {
     }
 }
 
-const std::string& WeatherWriter::in_book() const { return impl_->in_book; }
-const std::string& WeatherWriter::in_row() const { return impl_->in_row; }
+const std::string& WeatherWriter::in_book() const { return impl_->difference.in_book; }
+const std::string& WeatherWriter::in_row() const { return impl_->difference.in_row; }
 
 }  // namespace evenfall::store
