@@ -171,13 +171,21 @@ void add_review(CLI::App& app, Result& result) {
 
 void add_application(CLI::App& app, Result& result) {
     auto [cmd, o] = add_command<ApplicationOptions>(
-        app, result, "application", "Show rebate applications, or change where one stands");
+        app, result, "application", "Show rebate applications, open one, give it filings or change where it stands");
     add_book(cmd, o->book);
     cmd->add_option("application", o->code, "Its number; all of them when left out");
-    cmd->add_option("--set", o->status, "New status")
+    auto* set = cmd->add_option("--set", o->status, "New status")
         ->check(CLI::IsMember({"received", "incomplete", "under review", "approved", "declined", "paid"}));
     cmd->add_option_function<double>("--amount", [amount = &o->amount](const double& v) { *amount = v; }, "Money, with approved and paid")
         ->check(CLI::NonNegativeNumber);
+    auto* open = cmd->add_flag("--open", o->open, "Open an application of that number by hand")->excludes(set);
+    cmd->add_option("--applicant", o->applicant, "With --open; as its filing says when left out")->needs(open);
+    cmd->add_option("--site", o->site, "With --open: code of its site; as its filing says when left out")->needs(open);
+    open->needs(cmd->add_option("--program", o->program, "With --open: rebate program, a name that comes with Evenfall or a JSON file")->needs(open));
+    add_date(cmd, "--received", o->received, "With --open: the day it came in; today when left out")->needs(open);
+    auto* add = cmd->add_option("--add-filing", o->filings, "Put filings of the book into it, by code or SHA-256")->excludes(set);
+    cmd->add_option("--take-out", o->take_out, "Take filings out of it that do not belong there")
+        ->excludes(set)->excludes(open)->excludes(add);
     cmd->add_option("--note", o->note, "A sentence for the history");
     cmd->add_option("--by", o->who, "Who does this, for the journal");
     add_json(cmd, o->json);

@@ -52,6 +52,20 @@ CLI::Option* add_month(CLI::App* cmd, const std::string& name, Target& target,
         ->type_name("YYYY-MM");
 }
 
+template <class Target>
+CLI::Option* add_date(CLI::App* cmd, const std::string& name, Target& target, const std::string& help) {
+    return cmd
+        ->add_option_function<std::string>(
+            name,
+            [&target, name](const std::string& text) {
+                const auto date = calendar::parse_date(text);
+                if (!date) throw CLI::ValidationError(name, "expected a day such as 2024-07-31");
+                target = *date;
+            },
+            help)
+        ->type_name("YYYY-MM-DD");
+}
+
 /// @param low,high  the bounds, both allowed
 template <class Target>
 CLI::Option* add_number(CLI::App* cmd, const std::string& name, Target& target, double low,

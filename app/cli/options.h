@@ -244,6 +244,13 @@ struct ApplicationOptions {
     std::string code;
     std::string status;  ///< empty: only show
     std::optional<double> amount;
+    bool open = false;   ///< a new one, by hand
+    std::string applicant;
+    std::string site;
+    std::string program;                 ///< name or file
+    std::optional<calendar::Date> received;  ///< empty: today
+    std::vector<std::string> filings;    ///< to put into it, by code or SHA-256
+    std::vector<std::string> take_out;
     std::string note;
     std::string who;
     bool json = false;

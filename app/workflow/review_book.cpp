@@ -27,7 +27,8 @@ StoredReview review_of_application(const store::Book& book, const ReviewQuestion
     return {question.application, *std::move(found.review), std::move(found.program)};
 }
 
-/// By its SHA-256, or by its code where one filing only has it.
+}  // namespace
+
 store::StoredFiling filing_named(const store::Book& book, const std::string& name) {
     if (auto stored = store::find_filing(book, name)) return *std::move(stored);
     std::string sha256;
@@ -41,8 +42,6 @@ store::StoredFiling filing_named(const store::Book& book, const std::string& nam
     if (sha256.empty()) throw InputError(printable(name), "the code or SHA-256 of a filing in the book");
     return *store::find_filing(book, sha256);
 }
-
-}  // namespace
 
 StoredReview review_in_book(const store::Book& book, const ReviewQuestion& question) {
     if (!question.application.empty()) return review_of_application(book, question);

@@ -3,6 +3,7 @@
 
 #include "core/review/decision.h"
 #include "core/store/book.h"
+#include "core/store/filing_store.h"
 
 #include <optional>
 #include <string>
@@ -28,5 +29,9 @@ struct StoredReview {
 /// @throws InputError  nothing of that name in the book, a code that several filings have, an
 ///   application that cannot be worked out, a program that cannot be read or is another one
 StoredReview review_in_book(const store::Book& book, const ReviewQuestion& question);
+
+/// A filing by its SHA-256, or by its code where one filing only has it.
+/// @throws InputError when there is none, or several have that code
+store::StoredFiling filing_named(const store::Book& book, const std::string& name);
 
 }  // namespace evenfall::workflow

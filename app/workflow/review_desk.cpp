@@ -84,7 +84,11 @@ ReviewedCase worked_out(const store::Book& book, Application a, const KnownProgr
     c.application = std::move(a);
     try {
         c.program = program_of(c.application, known);
-        if (!c.program) c.problem = "The program " + printable(c.application.program) + " is not known here, so only figures are checked.";
+        if (!c.program) {
+            c.problem = c.application.program.empty()
+                            ? "It names no program, so only figures are checked."
+                            : "The program " + printable(c.application.program) + " is not known here, so only figures are checked.";
+        }
         Frozen f = case_of(book, c.application, c.problem);
         std::optional<double> left;
         if (c.program) left = review::budget_left(c.program->budget, store::applications(book, c.program->name));
@@ -133,10 +137,11 @@ review::Decision decision_of(Status status) {
 bool blank(const std::string& text) { return text.find_first_not_of(" \t\r\n") == std::string::npos; }
 
 void check(const OfficerDecision& d) {
-    if (blank(d.reason)) throw InputError("a decision without a reason", "the reason, for the applicant and the journal");
+    if (needs_reason(d.says) && blank(d.reason)) throw InputError("a decision without a reason", "the reason, for the applicant and the journal");
     if (blank(d.who)) throw InputError("a decision by nobody", "the name of whoever decides");
-    if ((d.says == OfficerSays::approve) != d.amount.has_value()) {
-        throw InputError(d.amount ? "an amount" : "an approval without an amount", "an amount with an approval, and only with it");
+    if (needs_amount(d.says) != d.amount.has_value()) {
+        throw InputError(d.amount ? "an amount" : "a decision about money without an amount",
+                         "an amount with an approval or a payment, and only there");
     }
     if (d.amount && (!std::isfinite(*d.amount) || *d.amount < 0.0)) {
         throw InputError(units::format_shortest(*d.amount), "an amount of money, not below zero");
@@ -153,6 +158,23 @@ ReviewedCase review_case(const store::Book& book, const std::string& application
     auto found = store::find_application(book, application);
     if (!found) throw InputError(printable(application), "the number of an application in the book");
     return worked_out(book, *std::move(found), known);
+}
+
+ReviewedCase filing_case(const store::Book& book, const std::string& sha256, const KnownPrograms& known) {
+    const auto stored = store::find_filing(book, sha256);
+    if (!stored) throw InputError(printable(sha256), "the SHA-256 of a filing in the book");
+    Application a;
+    a.site = stored->site;
+    a.filings.push_back({sha256, "both"});
+    try {
+        const auto filing = exchange::read_filing_json(stored->json, stored->code);
+        a.applicant = filing.applicant.name;
+        a.program = filing.request.program;
+        if (const auto program = program_of(a, known)) a.currency = program->currency;
+    } catch (const InputError&) {
+        // Working it out says what is wrong with it.
+    }
+    return worked_out(book, std::move(a), known);
 }
 
 std::vector<ReviewedCase> review_queue(const store::Book& book, const KnownPrograms& known,
@@ -173,14 +195,32 @@ Status status_after(OfficerSays says) {
         case OfficerSays::approve: return Status::approved;
         case OfficerSays::decline: return Status::declined;
         case OfficerSays::send_more: return Status::incomplete;
-        case OfficerSays::open_again: break;
+        case OfficerSays::put_back: return Status::received;
+        case OfficerSays::pay: return Status::paid;
+        case OfficerSays::open_again:
+        case OfficerSays::take_up: break;
     }
     return Status::under_review;
 }
 
+bool needs_reason(OfficerSays says) {
+    return says == OfficerSays::approve || says == OfficerSays::decline || says == OfficerSays::send_more ||
+           says == OfficerSays::open_again;
+}
+
+bool needs_amount(OfficerSays says) { return says == OfficerSays::approve || says == OfficerSays::pay; }
+
 bool can_decide(Status now, OfficerSays says) {
     const Status wanted = status_after(says);
-    if (says == OfficerSays::open_again) return !waits_for_decision(now) && review::may_follow(now, wanted);
+    switch (says) {
+        case OfficerSays::open_again:
+        case OfficerSays::pay: return !waits_for_decision(now) && review::may_follow(now, wanted);
+        case OfficerSays::take_up:
+        case OfficerSays::put_back: return waits_for_decision(now) && review::may_follow(now, wanted);
+        case OfficerSays::approve:
+        case OfficerSays::decline:
+        case OfficerSays::send_more: break;
+    }
     if (!waits_for_decision(now)) return false;
     return review::may_follow(now, wanted) ||
            (review::may_follow(now, Status::under_review) && review::may_follow(Status::under_review, wanted));

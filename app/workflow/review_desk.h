@@ -33,6 +33,10 @@ using KnownPrograms = std::vector<review::RebateProgram>;
 /// @throws InputError for an application that is not in the book
 ReviewedCase review_case(const store::Book& book, const std::string& application, const KnownPrograms& known);
 
+/// A filing that belongs to no application as a case without a number, judged by the program that it
+/// names, where that is known. @throws InputError for a filing that is not in the book
+ReviewedCase filing_case(const store::Book& book, const std::string& sha256, const KnownPrograms& known);
+
 /// Every application in the order in which to look at them: those that wait for a decision first,
 /// most risk points times money asked for at the top; the decided ones after them, newest first.
 /// Their raw data are left out.
@@ -44,19 +48,28 @@ std::vector<ReviewedCase> review_queue(const store::Book& book, const KnownProgr
 /// Received, incomplete and under review: something is still to be decided.
 bool waits_for_decision(review::Status status);
 
-enum class OfficerSays { approve, decline, send_more, open_again };
+/// take_up     look at it: received or incomplete to under review
+/// put_back    incomplete to received: what was missing has come
+/// open_again  a decided one to under review
+/// pay         an approved one to paid
+enum class OfficerSays { approve, decline, send_more, open_again, take_up, put_back, pay };
+inline constexpr std::size_t officer_answers = 7;
 
 struct OfficerDecision {
     std::string application;
     OfficerSays says = OfficerSays::send_more;
-    std::string reason;            ///< required
-    std::optional<double> amount;  ///< money; with approve, and only with it
+    std::string reason;            ///< required where needs_reason() says so
+    std::optional<double> amount;  ///< money; where needs_amount() says so, and only there
     std::string who;               ///< required
     std::string at;                ///< instant
 };
 
 /// The status a decision leads to.
 review::Status status_after(OfficerSays says);
+/// Approving, declining, asking for more and opening again are answers that somebody will want explained.
+bool needs_reason(OfficerSays says);
+/// With approve and pay.
+bool needs_amount(OfficerSays says);
 /// Whether an application of that status can be decided so, perhaps by taking it up again first.
 bool can_decide(review::Status now, OfficerSays says);
 

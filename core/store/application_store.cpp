@@ -10,7 +10,8 @@ namespace {
 using review::Application;
 using review::StatusChange;
 
-void insert_status(Book& book, std::int64_t id, const std::string& code, const StatusChange& change) {
+/// @param entered  for the journal; empty: when the change was made
+void insert_status(Book& book, std::int64_t id, const std::string& code, const StatusChange& change, const std::string& entered) {
     const std::string at = calendar::format_instant(change.at);
     in_book(book, [&](SQLite::Database& db) {
         SQLite::Statement add(db,
@@ -24,13 +25,17 @@ void insert_status(Book& book, std::int64_t id, const std::string& code, const S
         bind_number(add, 6, change.amount);
         add.exec();
     });
-    std::string what = "Application " + code + ": " + std::string(review::text_of(change.status)) + ".";
+    const bool later = !entered.empty() && entered != at;
+    std::string what = "Application " + code + ": " + std::string(review::text_of(change.status));
+    if (later) what += " on " + at.substr(0, 10);
+    what += ".";
     if (!change.note.empty()) what += " " + change.note;
-    add_journal_entry(book, {at, change.who, what, "application " + code, ""});
+    add_journal_entry(book, {later ? entered : at, change.who, what, "application " + code, ""});
 }
 
-void insert_filing(Book& book, std::int64_t id, const review::ApplicationFiling& filing) {
-    in_book(book, [&](SQLite::Database& db) {
+/// False when it belongs to the application already.
+bool insert_filing(Book& book, std::int64_t id, const review::ApplicationFiling& filing) {
+    return in_book(book, [&](SQLite::Database& db) {
         SQLite::Statement find(db, "SELECT id FROM filing WHERE sha256 = ?");
         find.bind(1, filing.sha256);
         if (!find.executeStep()) throw BookError("There is no filing " + filing.sha256 + " in the book.");
@@ -38,7 +43,7 @@ void insert_filing(Book& book, std::int64_t id, const review::ApplicationFiling&
         add.bind(1, id);
         add.bind(2, find.getColumn(0).getInt64());
         add.bind(3, filing.role);
-        add.exec();
+        return add.exec() > 0;
     });
 }
 
@@ -69,7 +74,7 @@ constexpr const char* application_select = "SELECT id, code, applicant, site, pr
 
 }  // namespace
 
-void add_application(Book& book, const Application& a) {
+void add_application(Book& book, const Application& a, const std::string& entered) {
     if (a.history.empty()) throw BookError("The application " + a.code + " has no status.");
     const std::int64_t id = in_book(book, [&](SQLite::Database& db) {
         if (id_of(db, "application", a.code)) throw BookError("There is an application " + a.code + " in the book already.");
@@ -83,7 +88,7 @@ void add_application(Book& book, const Application& a) {
         return db.getLastInsertRowid();
     });
     for (const review::ApplicationFiling& f : a.filings) insert_filing(book, id, f);
-    for (const StatusChange& change : a.history) insert_status(book, id, a.code, change);
+    for (const StatusChange& change : a.history) insert_status(book, id, a.code, change, entered);
 }
 
 std::optional<Application> find_application(const Book& book, const std::string& code) {
@@ -113,14 +118,40 @@ void add_status(Book& book, const std::string& application, const StatusChange& 
         throw BookError("Application " + application + " is " + std::string(review::text_of(known->status())) +
                         "; it cannot become " + std::string(review::text_of(change.status)) + " from there.");
     }
-    insert_status(book, required_id(book, "application", application), application, change);
+    insert_status(book, required_id(book, "application", application), application, change, "");
 }
 
 void add_application_filing(Book& book, const std::string& application, const review::ApplicationFiling& filing,
                             const std::string& at, const std::string& who) {
-    insert_filing(book, required_id(book, "application", application), filing);
+    if (!insert_filing(book, required_id(book, "application", application), filing)) return;
     add_journal_entry(book, {at, who, "Application " + application + " got the filing " + filing.sha256 + ".",
                              "application " + application, ""});
+}
+
+void remove_application_filing(Book& book, const std::string& application, const std::string& sha256,
+                               const std::string& at, const std::string& who) {
+    const std::int64_t id = required_id(book, "application", application);
+    const bool removed = in_book(book, [&](SQLite::Database& db) {
+        SQLite::Statement out(db, "DELETE FROM application_filing WHERE application = ? AND filing ="
+                                  " (SELECT id FROM filing WHERE sha256 = ?)");
+        out.bind(1, id);
+        out.bind(2, sha256);
+        return out.exec() > 0;
+    });
+    if (!removed) throw BookError("The filing " + sha256 + " is no filing of application " + application + ".");
+    add_journal_entry(book, {at, who, "The filing " + sha256 + " was taken out of application " + application + ".",
+                             "application " + application, ""});
+}
+
+std::vector<std::string> applications_with_filing(const Book& book, const std::string& sha256) {
+    return in_book(book, [&](SQLite::Database& db) {
+        std::vector<std::string> codes;
+        SQLite::Statement row(db, "SELECT a.code FROM application_filing l JOIN application a ON a.id = l.application"
+                                  " JOIN filing f ON f.id = l.filing WHERE f.sha256 = ? ORDER BY a.code");
+        row.bind(1, sha256);
+        while (row.executeStep()) codes.push_back(text_in(row.getColumn(0)));
+        return codes;
+    });
 }
 
 }  // namespace evenfall::store

@@ -88,6 +88,16 @@ std::vector<StoredFiling> filings(const Book& book) {
     });
 }
 
+std::vector<StoredFiling> filings_without_application(const Book& book) {
+    return in_book(book, [](SQLite::Database& db) {
+        std::vector<StoredFiling> all;
+        SQLite::Statement row(db, "SELECT code, sha256, direction, site, key, file, at, who FROM filing WHERE direction = 'received'"
+                                  " AND id NOT IN (SELECT filing FROM application_filing) ORDER BY id");
+        while (row.executeStep()) all.push_back(read_row(row));
+        return all;
+    });
+}
+
 std::vector<std::pair<std::string, std::string>> filings_with(const Book& book, const FingerprintKey& key) {
     return in_book(book, [&](SQLite::Database& db) {
         std::vector<std::pair<std::string, std::string>> found;

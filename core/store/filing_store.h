@@ -36,6 +36,8 @@ void add_filing(Book& book, const StoredFiling& filing, const std::vector<Finger
 std::optional<StoredFiling> find_filing(const Book& book, const std::string& sha256);
 /// In the order they came in, `json` left empty.
 std::vector<StoredFiling> filings(const Book& book);
+/// Received filings that belong to no application, in the order they came in, `json` left empty.
+std::vector<StoredFiling> filings_without_application(const Book& book);
 /// Code and name of the filings that carry a fingerprint.
 std::vector<std::pair<std::string, std::string>> filings_with(const Book& book, const FingerprintKey& key);
 

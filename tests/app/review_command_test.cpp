@@ -152,6 +152,59 @@ TEST_CASE("evenfall application", "[app][constructed]") {
     CHECK_THAT(run({"application", book, "A-1"}).out, Contains("approved") && Contains("960.00 USD"));
 }
 
+TEST_CASE("evenfall application opens by hand and moves filings", "[app][constructed]") {
+    const TemporaryFolder folder;
+    const TemporaryFolder place;
+    review::Filing sample = tests::sample_filing({});
+    sample.request.application.clear();
+    sample.request.invoices[0].attachment.clear();
+    exchange::write_filing(folder / "f.zip", sample, {}, nullptr);
+    const std::string book = (place / "b.evenfall").string();
+    REQUIRE(run({"new", book}).status == 0);
+    run({"review", (folder / "f.zip").string(), "--program", "rebate-sport-heads", "--book", book, "--by", "officer"});
+    // It carries no number, and is listed all the same.
+    const Run listed = run({"application", book, "--json"});
+    REQUIRE(listed.status == 0);
+    const auto json = nlohmann::json::parse(listed.out);
+    CHECK(json.at("applications").empty());
+    REQUIRE(json.at("filings_without_application").size() == 1);
+    CHECK(json.at("filings_without_application")[0].at("filing") == "F-1");
+    CHECK_THAT(run({"application", book}).out, Contains("Filings without an application") && Contains("F-1"));
+
+    const std::vector<std::string> open{"application", book, "P-1", "--open", "--program", "rebate-sport-heads", "--by", "officer"};
+    const auto with = [&open](std::vector<std::string> more) {
+        more.insert(more.begin(), open.begin(), open.end());
+        return run(more);
+    };
+    CHECK(with({}).status == 3);  // of nobody
+    CHECK(with({"--applicant", "R. Osei", "--site", "QLANE", "--received", "2025-13-01"}).status == 2);
+    CHECK(with({"--applicant", "R. Osei", "--site", "QLANE", "--set", "paid"}).status == 2);
+    CHECK(with({"--applicant", "R. Osei", "--site", "QLANE", "--received", "2099-01-01"}).status == 3);
+    CHECK(run({"application", book, "P-1", "--open", "--applicant", "x", "--site", "QLANE"}).status == 2);  // no program
+    const Run opened = with({"--applicant", "R. Osei", "--site", "QLANE", "--received", "2025-01-17", "--note", "on paper"});
+    INFO(opened.err);
+    CHECK(opened.status == 0);
+    CHECK_THAT(opened.out, Contains("P-1  received") && Contains("2025-01-17") && Contains("on paper"));
+    CHECK(with({"--applicant", "R. Osei", "--site", "QLANE"}).status == 3);  // taken
+
+    CHECK(run({"application", book, "P-1", "--add-filing", "NONE", "--by", "officer"}).status == 3);
+    const Run added = run({"application", book, "P-1", "--add-filing", "F-1", "--by", "officer", "--json"});
+    INFO(added.err);
+    CHECK(added.status == 0);
+    CHECK(nlohmann::json::parse(added.out).at("applications")[0].at("filings").size() == 1);
+    CHECK(nlohmann::json::parse(run({"application", book, "--json"}).out).at("filings_without_application").empty());
+    CHECK(run({"application", book, "P-1", "--add-filing", "F-1"}).status == 3);  // there already
+    CHECK(run({"application", book, "P-1", "--take-out", "F-1"}).status == 0);
+    CHECK(run({"application", book, "P-1", "--take-out", "F-1"}).status == 3);
+    // Opened with it: applicant and site come from the filing, and it is reviewed at once.
+    const Run from_filing = run({"application", book, "P-2", "--open", "--program", "rebate-sport-heads", "--add-filing", "F-1", "--json"});
+    INFO(from_filing.err);
+    REQUIRE(from_filing.status == 0);
+    const auto a = nlohmann::json::parse(from_filing.out).at("applications")[0];
+    CHECK(a.at("applicant") == "R. Osei");
+    CHECK(a.at("status") == "incomplete");
+}
+
 TEST_CASE("evenfall report review works the memo out from the book", "[app][constructed]") {
     const TemporaryFolder folder;
     const TemporaryFolder place;
