@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/appearance.h"
 
-#include "reports/content/look.h"
-
 #include <QApplication>
 #include <QPalette>
 #include <QStyleFactory>
@@ -16,8 +14,12 @@ Theme shown_theme = Theme::light;
 
 const Look light_look{QColor(0xF6F4EF), QColor(0xFFFFFF), QColor(0x22282B), QColor(0x586268),
                       QColor(0xDCD8CE), QColor(0x0E6565), QColor(0xFFFFFF), QColor(0xA3341F)};
-const Look dark_look{QColor(0x1B1F21), QColor(0x24292C), QColor(0xE8E5DE), QColor(0xA9B0B3),
-                     QColor(0x3B4347), QColor(0x72C9C2), QColor(0x10201F), QColor(0xF2A08C)};
+/// Surface, ink, faint and rule are those of the charts that lie on it.
+Look make_dark_look() {
+    const reports::Surround& s = reports::surround(reports::Medium::dark_screen);
+    return {QColor(0x1B1F21), QColor(s.ground), QColor(s.text), QColor(s.faint),
+            QColor(s.grid), QColor(0x72C9C2), QColor(0x10201F), QColor(0xF2A08C)};
+}
 
 QPalette palette_of(const Look& l) {
     QPalette p;
@@ -135,7 +137,10 @@ double luminance(const QColor& c) {
 
 }  // namespace
 
-const Look& look(Theme wanted) { return wanted == Theme::dark ? dark_look : light_look; }
+const Look& look(Theme wanted) {
+    static const Look dark_look = make_dark_look();
+    return wanted == Theme::dark ? dark_look : light_look;
+}
 Theme theme() { return shown_theme; }
 const Look& look() { return look(shown_theme); }
 
@@ -146,7 +151,9 @@ void apply_theme(QApplication& application, Theme wanted) {
     application.setStyleSheet(sheet_of(look(), wanted));
 }
 
-QColor depth_colour(double share) { return QColor::fromRgb(reports::depth_colour(share)); }
+reports::Medium medium(Theme theme) { return theme == Theme::dark ? reports::Medium::dark_screen : reports::Medium::paper; }
+
+QColor depth_colour(double share, Theme theme) { return QColor::fromRgb(reports::depth_colour(share, medium(theme))); }
 
 QColor text_on(const QColor& ground) {
     return QColor::fromRgb(reports::ink_on(static_cast<reports::Rgb>(ground.rgb() & 0xFFFFFFU)));

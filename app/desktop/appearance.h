@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "reports/content/look.h"
+
 #include <QColor>
 
 class QApplication;
@@ -31,8 +33,10 @@ const Look& look();
 /// Sets palette and style of the whole application.
 void apply_theme(QApplication& application, Theme theme);
 
-/// The house scale for a depth of water, sand (0, dry) to deep blue (1, wet), as in the reports.
-QColor depth_colour(double share);
+/// What a chart or map of a window in this theme is drawn on; its colours are in reports/content/look.h.
+reports::Medium medium(Theme theme);
+/// The house scale for a depth of water, sand (0, dry) to blue (1, wet), as in the reports.
+QColor depth_colour(double share, Theme theme);
 /// Black or white, whichever contrasts more with `ground`.
 QColor text_on(const QColor& ground);
 /// Contrast ratio of two colours, 1 to 21.

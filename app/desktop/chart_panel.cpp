@@ -10,12 +10,21 @@
 #include <QChart>
 #include <QChartView>
 #include <QClipboard>
+#include <QEvent>
+#include <QImage>
 #include <QLabel>
 #include <QMenu>
 #include <QMimeData>
+#include <QPainter>
 #include <QVBoxLayout>
 
 namespace evenfall::desktop {
+namespace {
+
+constexpr double points_per_inch = 72.0;
+constexpr double screen_dots_per_inch = 96.0;
+
+}  // namespace
 
 ChartPanel::ChartPanel(QWidget* parent) : QWidget(parent), view_(new QChartView), sentence_(faint({})) {
     auto* column = new QVBoxLayout(this);
@@ -37,18 +46,24 @@ ChartPanel::ChartPanel(QWidget* parent) : QWidget(parent), view_(new QChartView)
 
 void ChartPanel::set_chart(const reports::SeriesChart& chart, const reports::Table& table,
                            const QString& sentence) {
+    chart_ = chart;
     table_ = table;
     sentence_->setText(sentence);
     view_->setAccessibleName(sentence);
-    const std::unique_ptr<QChart> old(view_->chart());
-    QChart* made = reports::make_chart(chart, table).release();
-    // The house style is drawn for paper, so in dark surroundings the chart lies on a sheet of it.
-    if (theme() == Theme::dark) made->setBackgroundBrush(QColor(0xE9E6DF));
-    made->setBackgroundRoundness(4);
-    view_->setChart(made);
-    view_->setBackgroundBrush(look().surface);
-    view_->show();
     has_chart_ = true;
+    show_chart();
+    view_->show();
+}
+
+void ChartPanel::show_chart() {
+    const std::unique_ptr<QChart> old(view_->chart());
+    view_->setChart(reports::make_chart(chart_, table_, medium(theme())).release());
+    view_->setBackgroundBrush(look().surface);
+}
+
+void ChartPanel::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange && has_chart_) show_chart();
 }
 
 void ChartPanel::clear(const QString& why) {
@@ -60,15 +75,23 @@ void ChartPanel::clear(const QString& why) {
 bool ChartPanel::copy() const {
     if (!has_chart_) return false;
     auto* mime = new QMimeData;
-    mime->setImageData(view_->grab().toImage());
+    // Twice the dots of the screen, so that it stays sharp in a letter.
+    QImage picture(view_->size() * 2, QImage::Format_RGB32);
+    picture.fill(Qt::white);
+    QPainter painter(&picture);
+    draw(painter, QRectF(picture.rect()), 2.0 * screen_dots_per_inch);
+    painter.end();
+    mime->setImageData(picture);
     mime->setText(tab_text(table_));
     QApplication::clipboard()->setMimeData(mime);
     return true;
 }
 
-void ChartPanel::draw(QPainter& painter, const QRectF& target) const {
-    if (has_chart_) view_->render(&painter, target);
+void ChartPanel::draw(QPainter& painter, const QRectF& target, double dots_per_inch) const {
+    if (has_chart_) reports::draw_series(painter, target, dots_per_inch / points_per_inch, chart_, table_);
 }
+
+QString ChartPanel::sentence() const { return sentence_->text(); }
 
 QString tab_text(const reports::Table& table) {
     QStringList lines;

@@ -11,9 +11,10 @@ QT_BEGIN_NAMESPACE
 class QChartView;
 QT_END_NAMESPACE
 
-/// A chart in the house style of the reports with the sentence that says what it shows. It can be
-/// copied as a picture and, at the same time, as the table it was drawn from.
-/// Tests: tests/app/desktop_paths_test.cpp
+/// A chart in the house style of the reports with the sentence that says what it shows, in the colours
+/// of the window. It can be copied as a picture and, at the same time, as the table it was drawn from;
+/// copies and print are as on paper.
+/// Tests: tests/app/desktop_paths_test.cpp, tests/app/desktop_look_test.cpp
 namespace evenfall::desktop {
 
 class ChartPanel : public QWidget {
@@ -25,13 +26,22 @@ class ChartPanel : public QWidget {
     void clear(const QString& why);
     /// Picture and table to the clipboard; false when there is no chart.
     bool copy() const;
-    void draw(QPainter& painter, const QRectF& target) const;
+    /// On paper. @param dots_per_inch  of the painter's device
+    void draw(QPainter& painter, const QRectF& target, double dots_per_inch) const;
     const reports::Table& table() const { return table_; }
+    QString sentence() const;
     bool has_chart() const { return has_chart_; }
 
+  protected:
+    /// Other colours of the window are other colours of the chart.
+    void changeEvent(QEvent* event) override;
+
   private:
+    void show_chart();
+
     QChartView* view_;
     QLabel* sentence_;
+    reports::SeriesChart chart_;
     reports::Table table_;
     bool has_chart_ = false;
 };

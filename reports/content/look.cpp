@@ -23,9 +23,7 @@ double linear(double channel_255) {
     return c <= 0.04045 ? c / 12.92 : std::pow((c + 0.055) / 1.055, 2.4);
 }
 
-}  // namespace
-
-Look look_of(Tone tone) {
+Look on_paper(Tone tone) {
     switch (tone) {
         case Tone::use: return {0x1F4E79, 0x1F4E79, Pattern::solid, Dash::solid, Marker::circle};
         case Tone::budget:
@@ -48,8 +46,41 @@ Look look_of(Tone tone) {
     return {0x2B2B2B, 0x2B2B2B, Pattern::solid, Dash::solid, Marker::circle};
 }
 
-Rgb depth_colour(double share) {
-    constexpr Rgb dry = 0xEED9A6, middle = 0x8FB4C6, wet = 0x1F4E79;
+}  // namespace
+
+Look look_of(Tone tone, Medium medium) {
+    Look look = on_paper(tone);
+    if (medium == Medium::paper) return look;
+    const auto coloured = [&look](Rgb fill, Rgb ink) {
+        look.fill = fill;
+        look.ink = ink;
+        return look;
+    };
+    switch (tone) {
+        case Tone::use: return coloured(0x6FB1E8, 0x6FB1E8);
+        case Tone::budget: return coloured(0xE3C581, 0xE3C581);
+        case Tone::need: return coloured(0x4A7AA0, 0x7FA8C9);
+        case Tone::uneven: return coloured(0xB9CFDD, 0xB9CFDD);
+        case Tone::uneven_avoidable: return coloured(0xE0BE77, 0xE0BE77);
+        case Tone::off_target: return coloured(0xC99B4C, 0xC99B4C);
+        case Tone::leak: return coloured(0xF4F1EA, 0xF4F1EA);
+        case Tone::over_scheduled: return coloured(0xA8752F, 0xD9A35A);
+        case Tone::low_quarter: return coloured(0xD9A860, 0xD9A860);
+        case Tone::reference: break;
+    }
+    return coloured(0xE6E3DC, 0xE6E3DC);
+}
+
+const Surround& surround(Medium medium) {
+    static constexpr Surround paper{0xFFFFFF, ink_text, ink_faint, grid_line};
+    static constexpr Surround dark{0x24292C, 0xE8E5DE, 0xA9B0B3, 0x3B4347};
+    return medium == Medium::paper ? paper : dark;
+}
+
+Rgb depth_colour(double share, Medium medium) {
+    constexpr Rgb dry = 0xEED9A6;
+    const Rgb middle = medium == Medium::paper ? 0x8FB4C6 : 0x9DC0D2;
+    const Rgb wet = medium == Medium::paper ? 0x1F4E79 : 0x4A82B5;
     const double t = std::isfinite(share) ? std::clamp(share, 0.0, 1.0) : 0.0;
     return t < 0.5 ? between(dry, middle, t * 2.0) : between(middle, wet, t * 2.0 - 1.0);
 }

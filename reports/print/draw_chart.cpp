@@ -71,21 +71,21 @@ QScatterSeries::MarkerShape shape_of(Marker marker) {
     return QScatterSeries::MarkerShapeCircle;
 }
 
-void dress_axis(QAbstractAxis* axis, const Axis& content, bool grid) {
+void dress_axis(QAbstractAxis* axis, const Axis& content, bool grid, const Surround& around) {
     axis->setTitleText(text_of(content.text()));
     axis->setTitleFont(house_font(8.0, true));
     axis->setLabelsFont(house_font(7.5));
-    axis->setTitleBrush(colour(ink_text));
-    axis->setLabelsColor(colour(ink_text));
-    axis->setLinePen(QPen(colour(ink_faint), 0.8));
+    axis->setTitleBrush(colour(around.text));
+    axis->setLabelsColor(colour(around.text));
+    axis->setLinePen(QPen(colour(around.faint), 0.8));
     axis->setGridLineVisible(grid);
-    axis->setGridLinePen(QPen(colour(grid_line), 0.5));
+    axis->setGridLinePen(QPen(colour(around.grid), 0.5));
 }
 
 class ChartMaker {
   public:
-    ChartMaker(const SeriesChart& content, const Table& table)
-        : content_(content), table_(table), chart_(std::make_unique<QChart>()) {}
+    ChartMaker(const SeriesChart& content, const Table& table, Medium medium)
+        : content_(content), table_(table), medium_(medium), around_(surround(medium)), chart_(std::make_unique<QChart>()) {}
 
     std::unique_ptr<QChart> make() {
         frame();
@@ -102,14 +102,14 @@ class ChartMaker {
   private:
     void frame() {
         chart_->setAnimationOptions(QChart::NoAnimation);
-        chart_->setBackgroundBrush(Qt::white);
+        chart_->setBackgroundBrush(colour(around_.ground));
         chart_->setBackgroundPen(Qt::NoPen);
         chart_->setMargins(QMargins(2, 2, 2, 2));
         chart_->setLocale(QLocale(QLocale::English, QLocale::UnitedStates));
         chart_->setLocalizeNumbers(true);
         chart_->legend()->setAlignment(Qt::AlignBottom);
         chart_->legend()->setFont(house_font(8.0));
-        chart_->legend()->setLabelColor(colour(ink_text));
+        chart_->legend()->setLabelColor(colour(around_.text));
         const bool lines = content_.series.front().draw == Draw::line;
         chart_->legend()->setMarkerShape(lines ? QLegend::MarkerShapeFromSeries
                                                : QLegend::MarkerShapeRectangle);
@@ -159,7 +159,7 @@ class ChartMaker {
         const int decimals =
             step >= 1.0 ? 0 : std::clamp(static_cast<int>(std::ceil(-std::log10(step))), 1, 6);
         value_axis_->setLabelFormat(QStringLiteral("%.%1f").arg(decimals));
-        dress_axis(value_axis_, content_.y, true);
+        dress_axis(value_axis_, content_.y, true, around_);
     }
 
     void bars() {
@@ -174,7 +174,7 @@ class ChartMaker {
         }
         series->setBarWidth(0.72);
         for (const Series& s : content_.series) {
-            const Look look = look_of(s.tone);
+            const Look look = look_of(s.tone, medium_);
             auto* set = new QBarSet(text_of(s.name));
             auto values = table_.values(s.values.column);
             if (content_.horizontal) std::reverse(values.begin(), values.end());
@@ -189,7 +189,7 @@ class ChartMaker {
         QStringList shown = labels_;
         if (content_.horizontal) std::reverse(shown.begin(), shown.end());
         categories->append(shown);
-        dress_axis(categories, content_.x, false);
+        dress_axis(categories, content_.x, false, around_);
         if (!content_.horizontal && shown.size() > 7) categories->setLabelsAngle(-90);
         chart_->addAxis(categories, content_.horizontal ? Qt::AlignLeft : Qt::AlignBottom);
         chart_->addAxis(value_axis_, content_.horizontal ? Qt::AlignBottom : Qt::AlignLeft);
@@ -213,7 +213,7 @@ class ChartMaker {
                 auto* stroke = new QLineSeries;
                 stroke->append(x, *low[i]);
                 stroke->append(x, *high[i]);
-                stroke->setPen(QPen(colour(ink_text), 1.2));
+                stroke->setPen(QPen(colour(around_.text), 1.2));
                 add_line(stroke, categories, false);
             }
         }
@@ -227,12 +227,12 @@ class ChartMaker {
         categories->setLabelsPosition(QCategoryAxis::AxisLabelsPositionOnValue);
         const int every = (count + 15) / 16;
         for (int i = 0; i < count; i += std::max(every, 1)) categories->append(labels_[i], i);
-        dress_axis(categories, content_.x, false);
+        dress_axis(categories, content_.x, false, around_);
         if (count > 7 && labels_[0].size() > 4) categories->setLabelsAngle(-90);
         chart_->addAxis(categories, Qt::AlignBottom);
         chart_->addAxis(value_axis_, Qt::AlignLeft);
         for (const Series& s : content_.series) {
-            const Look look = look_of(s.tone);
+            const Look look = look_of(s.tone, medium_);
             const QPen pen(colour(look.ink), 1.6, pen_of(look.dash));
             pieces(s.values.column, pen, text_of(s.name), categories);
             if (count <= 40) markers(s.values.column, look, categories);
@@ -292,6 +292,8 @@ class ChartMaker {
 
     const SeriesChart& content_;
     const Table& table_;
+    Medium medium_;
+    const Surround& around_;
     std::unique_ptr<QChart> chart_;
     QStringList labels_;
     QValueAxis* value_axis_ = nullptr;  ///< owned by the chart once added
@@ -299,18 +301,13 @@ class ChartMaker {
 
 }  // namespace
 
-std::unique_ptr<QChart> make_chart(const SeriesChart& content, const Table& table) {
-    return ChartMaker(content, table).make();
+std::unique_ptr<QChart> make_chart(const SeriesChart& content, const Table& table, Medium medium) {
+    return ChartMaker(content, table, medium).make();
 }
 
-void draw_chart(QPainter& painter, const QRectF& target, double scale, const Chart& chart,
-                const Report& report) {
-    if (const auto* map = std::get_if<MapChart>(&chart.content)) {
-        draw_map(painter, target, scale, *map, *report.find_table(map->value.table));
-        return;
-    }
-    const auto& content = std::get<SeriesChart>(chart.content);
-    const auto drawn = make_chart(content, *report.find_table(content.categories.table));
+void draw_series(QPainter& painter, const QRectF& target, double scale, const SeriesChart& content,
+                 const Table& table) {
+    const auto drawn = make_chart(content, table, Medium::paper);
     // Fonts in a scene are sized for its 96 units an inch, paper counts points.
     const QSizeF size = target.size() / scale * (96.0 / 72.0);
     QGraphicsScene scene;
@@ -324,6 +321,16 @@ void draw_chart(QPainter& painter, const QRectF& target, double scale, const Cha
     painter.setBrush(Qt::NoBrush);  // solid lines are filled with what the painter last used
     scene.render(&painter, target, {QPointF(0, 0), size});
     scene.removeItem(drawn.get());
+}
+
+void draw_chart(QPainter& painter, const QRectF& target, double scale, const Chart& chart,
+                const Report& report) {
+    if (const auto* map = std::get_if<MapChart>(&chart.content)) {
+        draw_map(painter, target, scale, *map, *report.find_table(map->value.table));
+        return;
+    }
+    const auto& content = std::get<SeriesChart>(chart.content);
+    draw_series(painter, target, scale, content, *report.find_table(content.categories.table));
 }
 
 }  // namespace evenfall::reports

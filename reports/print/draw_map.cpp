@@ -129,7 +129,7 @@ class MapPainter {
                 // A hair of overlap: viewers show seams between cells that only touch.
                 const QRectF cell(at(x - f.dx / 2, y + f.dy / 2), at(x + f.dx / 2, y - f.dy / 2));
                 p_.fillRect(cell.adjusted(0, 0, 0.3 * pt_, 0.3 * pt_),
-                            colour(depth_colour(share(v))));
+                            colour(depth_colour(share(v), Medium::paper)));
             }
         }
     }
@@ -192,7 +192,7 @@ class MapPainter {
                 p_.drawLine(box.topRight(), box.bottomLeft());
                 continue;
             }
-            const Rgb fill = depth_colour(share(*can.value));
+            const Rgb fill = depth_colour(share(*can.value), Medium::paper);
             if (style.boxed) {
                 p_.setPen(QPen(colour(map_.field ? ink_text : ink_faint), 0.4 * pt_));
                 p_.setBrush(colour(fill));
@@ -259,7 +259,7 @@ class MapPainter {
         for (int i = 0; i < steps; ++i) {
             const double h = bar.height() / steps;
             p_.fillRect(QRectF(bar.left(), bar.bottom() - (i + 1) * h, bar.width(), h + 0.3 * pt_),
-                        colour(depth_colour((i + 0.5) / steps)));
+                        colour(depth_colour((i + 0.5) / steps, Medium::paper)));
         }
         p_.setPen(QPen(colour(ink_faint), 0.5 * pt_));
         p_.setBrush(Qt::NoBrush);

@@ -144,7 +144,7 @@ void PageFlow::text(const QString& text, const QFont& font, Rgb ink, double x, d
 void PageFlow::heading(const std::string& title, double size, int level) {
     need(pt(size * 1.4 + 60.0));
     bookmark(title, level);
-    text(text_of(title), house_font(size, true), level == 0 ? look_of(Tone::use).ink : ink_text,
+    text(text_of(title), house_font(size, true), level == 0 ? look_of(Tone::use, Medium::paper).ink : ink_text,
          left(), width(), pt(4.0));
 }
 
@@ -156,7 +156,7 @@ void PageFlow::bullet(const std::string& t) {
     const QFont font = house_font(9.5);
     need(QFontMetricsF(font, device_).height());
     if (painter_ != nullptr) {
-        painter_->setBrush(colour(look_of(Tone::use).fill));
+        painter_->setBrush(colour(look_of(Tone::use, Medium::paper).fill));
         painter_->setPen(Qt::NoPen);
         painter_->drawEllipse(QPointF(left() + pt(4.0), y_ + pt(6.0)), pt(1.8), pt(1.8));
     }
@@ -200,10 +200,10 @@ void PageFlow::fix(const Fix& fix, int rank) {
     text(QStringLiteral("%1. %2").arg(rank).arg(text_of(fix.what)), house_font(10.5, true), ink_text,
          left() + pt(10.0), width() - pt(10.0), pt(2.0));
     text(text_of(fix.why), house_font(9.5), ink_text, left() + pt(10.0), width() - pt(10.0), pt(2.0));
-    text(value, house_font(9.5, true), look_of(Tone::use).ink, left() + pt(10.0),
+    text(value, house_font(9.5, true), look_of(Tone::use, Medium::paper).ink, left() + pt(10.0),
          width() - pt(10.0), 0.0);
     if (painter_ != nullptr && page == page_) {
-        painter_->fillRect(QRectF(left(), top, pt(3.0), y_ - top), colour(look_of(Tone::use).fill));
+        painter_->fillRect(QRectF(left(), top, pt(3.0), y_ - top), colour(look_of(Tone::use, Medium::paper).fill));
     }
     y_ += pt(10.0);
 }

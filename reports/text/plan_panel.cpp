@@ -166,7 +166,7 @@ void draw_head_symbol(SvgPage& page, double x, double y, double arc, double faci
 }
 
 std::string fill_of(PlanView view, int kind) {
-    if (view == PlanView::rate) return hex(depth_colour((kind + 0.5) / rate_steps));
+    if (view == PlanView::rate) return hex(depth_colour((kind + 0.5) / rate_steps, Medium::paper));
     return kind == 0 ? "url(#dry)" : kind == 2 ? "url(#wet)" : "#d8e6ef";
 }
 

@@ -151,7 +151,7 @@ class ChartBuilder {
         lxw_chart* c = need_chart(workbook_add_chart(book_, type));
         for (const Series& series : chart_.series) {
             lxw_chart_series* s = add(c, series.values.column, series.name);
-            const Look look = look_of(series.tone);
+            const Look look = look_of(series.tone, Medium::paper);
             if (draw == Draw::line) {
                 dress_line(s, look, table_.rows.size() <= 40, 1.75F);
             } else {
@@ -195,7 +195,7 @@ void scatter(lxw_workbook* book, const SafeSheet& sheet, const Layout& layout, c
     lxw_chart_series* s = chart_add_series(c, x.c_str(), y.c_str());
     if (s == nullptr) throw std::runtime_error("workbook: no room for a series");
     chart_series_set_name(s, map.value_axis.text().c_str());
-    dress_line(s, look_of(Tone::use), true, 0.0F);
+    dress_line(s, look_of(Tone::use, Medium::paper), true, 0.0F);
     lxw_chart_line nothing{};
     nothing.none = LXW_TRUE;
     chart_series_set_line(s, &nothing);
@@ -275,9 +275,9 @@ void insert_map(lxw_workbook* book, const SafeSheet& sheet, Formats& formats, co
     sheet.text(at + 1, 1, map.x_axis.text(), formats.of(name_look));
     lxw_conditional_format scale{};
     scale.type = LXW_CONDITIONAL_3_COLOR_SCALE;
-    scale.min_color = depth_colour(0.0);
-    scale.mid_color = depth_colour(0.25);
-    scale.max_color = depth_colour(0.5);  // no darker: the numbers are printed in dark ink
+    scale.min_color = depth_colour(0.0, Medium::paper);
+    scale.mid_color = depth_colour(0.25, Medium::paper);
+    scale.max_color = depth_colour(0.5, Medium::paper);  // no darker: the numbers are printed in dark ink
     need(worksheet_conditional_format_range(sheet.raw(), first, 1, at - 1,
                                             static_cast<lxw_col_t>(grid.xs.size()), &scale),
          "colour scale of " + chart.key);

@@ -1,7 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/appearance.h"
+#include "app/desktop/chart_panel.h"
 #include "app/desktop/shown.h"
 
+#include <QApplication>
+#include <QClipboard>
+#include <QImage>
+#include <QTest>
+#include <algorithm>
 #include <catch2/catch.hpp>
 
 using namespace evenfall;
@@ -18,11 +24,80 @@ TEST_CASE("text can be read on every ground, light and dark", "[desktop][publish
             CHECK(contrast(l.warn, ground) >= 4.5);
         }
         CHECK(contrast(l.on_accent, l.accent) >= 4.5);
+        for (int i = 0; i <= 20; ++i) {
+            CAPTURE(i);
+            const QColor depth = depth_colour(i / 20.0, theme);
+            CHECK(contrast(text_on(depth), depth) >= 4.5);
+        }
     }
-    for (int i = 0; i <= 20; ++i) {
-        CAPTURE(i);
-        CHECK(contrast(text_on(depth_colour(i / 20.0)), depth_colour(i / 20.0)) >= 4.5);
+}
+
+// Source: the same, success criterion 1.4.11: 3 to 1 for what is needed to understand a graphic. On a map
+// of depths a line has an edge of the surface's colour: on every depth one of the two stands out.
+TEST_CASE("lines over a map of depths are seen everywhere", "[desktop][published]") {
+    for (const Theme theme : {Theme::light, Theme::dark}) {
+        const Look& l = look(theme);
+        CHECK(contrast(l.accent, l.surface) >= 3.0);
+        for (int i = 0; i <= 100; ++i) {
+            CAPTURE(i);
+            const QColor depth = depth_colour(i / 100.0, theme);
+            CHECK(std::max(contrast(l.ink, depth), contrast(l.surface, depth)) >= 3.0);
+        }
     }
+}
+
+namespace {
+
+/// Sets a theme for the time of a test.
+struct Dressed {
+    explicit Dressed(Theme theme) { apply_theme(*qApp, theme); }
+    ~Dressed() { apply_theme(*qApp, Theme::light); }
+};
+
+reports::Table table_of_two_months() {
+    reports::Table table{.key = "months", .title = "Months", .sentence = {}, .columns = {}, .rows = {}};
+    table.columns = {{.key = "month", .title = "Month", .is_text = true}, {.key = "use", .title = "Use"}};
+    table.add("jun", {{.value = "Jun"}, {.value = 40.0}});
+    table.add("jul", {{.value = "Jul"}, {.value = 55.0}});
+    return table;
+}
+
+reports::SeriesChart chart_of_use() {
+    return {.categories = {"months", "month"}, .series = {{.name = "Use", .values = {"months", "use"}}}, .x = {}, .y = {}};
+}
+
+/// How many of the picture's dots have that colour.
+int dots_of(const QImage& picture, const QColor& colour) {
+    int count = 0;
+    for (int y = 0; y < picture.height(); ++y) {
+        for (int x = 0; x < picture.width(); ++x) count += picture.pixelColor(x, y).rgb() == colour.rgb() ? 1 : 0;
+    }
+    return count;
+}
+
+QColor ink_of_use(reports::Medium medium) { return QColor::fromRgb(reports::look_of(reports::Tone::use, medium).fill); }
+
+}  // namespace
+
+TEST_CASE("a chart takes the colours of the window at once; its copy is as on paper", "[desktop][constructed]") {
+    const Dressed light(Theme::light);
+    ChartPanel panel;
+    panel.resize(400, 300);
+    panel.set_chart(chart_of_use(), table_of_two_months(), QStringLiteral("Use"));
+    panel.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&panel));
+    const QColor on_paper = ink_of_use(reports::Medium::paper), on_dark = ink_of_use(reports::Medium::dark_screen);
+    CHECK(dots_of(panel.grab().toImage(), on_paper) > 500);
+    apply_theme(*qApp, Theme::dark);
+    const QImage dark = panel.grab().toImage();
+    CHECK(dots_of(dark, on_dark) > 500);
+    CHECK(dots_of(dark, on_paper) == 0);
+    CHECK(dots_of(dark, Qt::white) == 0);
+    REQUIRE(panel.copy());
+    const QImage copied = QApplication::clipboard()->image();
+    CHECK(dots_of(copied, on_paper) > 500);
+    CHECK(dots_of(copied, on_dark) == 0);
+    CHECK(copied.pixelColor(2, 2) == QColor(Qt::white));
 }
 
 // By definition: black on white is 21 to 1, a colour on itself 1 to 1.
@@ -32,11 +107,13 @@ TEST_CASE("contrast at its two ends", "[desktop][published]") {
 }
 
 TEST_CASE("the depth scale falls in lightness all the way", "[desktop][constructed]") {
-    double before = 22.0;
-    for (int i = 0; i <= 20; ++i) {
-        const double now = contrast(depth_colour(i / 20.0), Qt::black);
-        CHECK(now < before);
-        before = now;
+    for (const Theme theme : {Theme::light, Theme::dark}) {
+        double before = 22.0;
+        for (int i = 0; i <= 20; ++i) {
+            const double now = contrast(depth_colour(i / 20.0, theme), Qt::black);
+            CHECK(now < before);
+            before = now;
+        }
     }
 }
 

@@ -6,7 +6,9 @@
 #include "tests/app/desktop_support.h"
 
 #include <QApplication>
+#include <QClipboard>
 #include <QDoubleSpinBox>
+#include <QImage>
 #include <QUndoStack>
 
 using namespace evenfall;
@@ -75,4 +77,23 @@ TEST_CASE("what cannot be predicted is said and the drawing stays", "[desktop][c
     CHECK(d.page.document().plan().heads.size() == 12);
     d.page.undo_stack()->undo();
     CHECK(d.page.document().problem().isEmpty());
+}
+
+TEST_CASE("the drawing takes the colours of the window and keeps what was chosen; its copy is as on paper",
+          "[desktop][constructed]") {
+    apply_theme(*qApp, Theme::light);
+    Drawing d;
+    d.page.scene().choose(3);
+    REQUIRE(d.page.copy());
+    const QImage light_copy = QApplication::clipboard()->image();
+    auto* view = d.page.findChild<PlanView*>();
+    REQUIRE(view);
+    const QImage light = view->grab().toImage();
+    apply_theme(*qApp, Theme::dark);
+    d.page.theme_changed();
+    CHECK(d.page.scene().chosen() == 3);
+    CHECK(view->grab().toImage() != light);
+    REQUIRE(d.page.copy());
+    CHECK(QApplication::clipboard()->image() == light_copy);
+    apply_theme(*qApp, Theme::light);
 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/field_sheet/depth_map.h"
 
-#include "app/desktop/appearance.h"
 #include "core/audit/sample.h"
 #include "core/input_error.h"
 
@@ -77,43 +76,46 @@ QRectF DepthMap::scaled(const Square& square, const QRectF& area) const {
     return {left + square.place.x() * w, top + square.place.y() * h, w, h};
 }
 
-void DepthMap::draw(QPainter& p, const QRectF& target) const {
+void DepthMap::draw(QPainter& p, const QRectF& target, Theme theme, double scale) const {
+    p.save();
     p.setRenderHint(QPainter::Antialiasing);
-    const Look& l = look();
-    const QRectF map = target.adjusted(0, 0, 0, -legend_height);
-    const int decimals = units_ == UnitsShown::us ? 2 : 1;
+    p.translate(target.topLeft());
+    p.scale(scale, scale);
+    const QRectF area(QPointF(0, 0), target.size() / scale);
+    const QRectF map = area.adjusted(0, 0, 0, -legend_height);
+    for (const Square& square : squares_) draw_square(p, scaled(square, map).adjusted(1, 1, -1, -1), square, theme);
+    draw_legend(p, QRectF(area.left(), map.bottom(), area.width(), legend_height), theme);
+    p.restore();
+}
+
+void DepthMap::draw_square(QPainter& p, const QRectF& r, const Square& square, Theme theme) const {
+    const Look& l = look(theme);
+    const bool left_out = !sheet_.data().cans[square.can].excluded.empty();
+    const bool coloured = square.depth && !left_out;
+    const QColor ground = coloured ? depth_colour(deepest_ > 0.0 ? *square.depth / deepest_ : 0.0, theme) : l.surface;
+    p.setPen(QPen(l.rule, 1));
+    p.setBrush(square.depth && left_out ? QBrush(l.rule, Qt::BDiagPattern) : QBrush(ground));
+    p.drawRoundedRect(r, 3, 3);
+    if (!square.depth) return;
+    p.setPen(coloured ? text_on(ground) : l.ink);
     QFont font = p.font();
-    const SheetData& shape = sheet_.data();
-    for (const Square& square : squares_) {
-        const QRectF r = scaled(square, map).adjusted(1, 1, -1, -1);
-        const SheetCan& can = shape.cans[square.can];
-        p.setPen(QPen(l.rule, 1));
-        if (!square.depth || !can.excluded.empty()) {
-            p.setBrush(square.depth ? QBrush(l.rule, Qt::BDiagPattern) : QBrush(l.surface));
-            p.drawRoundedRect(r, 3, 3);
-        } else {
-            const QColor ground = depth_colour(deepest_ > 0.0 ? *square.depth / deepest_ : 0.0);
-            p.setBrush(ground);
-            p.drawRoundedRect(r, 3, 3);
-            p.setPen(text_on(ground));
-        }
-        if (!square.depth) continue;
-        if (!can.excluded.empty()) p.setPen(l.ink);
-        font.setPixelSize(std::clamp(static_cast<int>(std::min(r.height() * 0.42, r.width() * 0.30)), 7, 17));
-        p.setFont(font);
-        p.drawText(r, Qt::AlignCenter, shown_number(*square.depth, decimals));
-        if (square.low && r.height() > 14) {
-            const double y = r.bottom() - std::max(3.0, r.height() * 0.16);
-            p.setPen(QPen(text_on(depth_colour(*square.depth / std::max(deepest_, 1e-9))), 2));
-            p.drawLine(QPointF(r.center().x() - r.width() * 0.2, y), QPointF(r.center().x() + r.width() * 0.2, y));
-        }
-    }
-    // Legend: the scale from dry to the deepest catch, and what the bar means.
+    font.setPixelSize(std::clamp(static_cast<int>(std::min(r.height() * 0.42, r.width() * 0.30)), 7, 17));
+    p.setFont(font);
+    p.drawText(r, Qt::AlignCenter, shown_number(*square.depth, decimals()));
+    if (!square.low || r.height() <= 14) return;
+    const double y = r.bottom() - std::max(3.0, r.height() * 0.16);
+    p.setPen(QPen(text_on(ground), 2));
+    p.drawLine(QPointF(r.center().x() - r.width() * 0.2, y), QPointF(r.center().x() + r.width() * 0.2, y));
+}
+
+void DepthMap::draw_legend(QPainter& p, const QRectF& area, Theme theme) const {
+    const Look& l = look(theme);
+    QFont font = p.font();
     font.setPixelSize(11);
     p.setFont(font);
-    const QRectF scale(target.left(), target.bottom() - 24, std::min(160.0, target.width() * 0.4), 9);
+    const QRectF scale(area.left(), area.bottom() - 24, std::min(160.0, area.width() * 0.4), 9);
     QLinearGradient gradient(scale.topLeft(), scale.topRight());
-    for (int i = 0; i <= 4; ++i) gradient.setColorAt(i / 4.0, depth_colour(i / 4.0));
+    for (int i = 0; i <= 4; ++i) gradient.setColorAt(i / 4.0, depth_colour(i / 4.0, theme));
     p.setPen(QPen(l.rule, 1));
     p.setBrush(gradient);
     p.drawRect(scale);
@@ -121,17 +123,17 @@ void DepthMap::draw(QPainter& p, const QRectF& target) const {
     const QString unit = depth_unit(units_).name;
     p.drawText(QRectF(scale.left(), scale.bottom() + 1, 60, 14), Qt::AlignLeft, QStringLiteral("0 ") + unit);
     p.drawText(QRectF(scale.right() - 90, scale.bottom() + 1, 90, 14), Qt::AlignRight,
-               shown_number(deepest_, decimals) + QLatin1Char(' ') + unit);
-    p.drawText(QRectF(scale.right() + 14, scale.top() - 4, target.right() - scale.right() - 14, 28),
+               shown_number(deepest_, decimals()) + QLatin1Char(' ') + unit);
+    p.drawText(QRectF(scale.right() + 14, scale.top() - 4, area.right() - scale.right() - 14, 28),
                Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap,
-               shape.layout == audit::Layout::grid
+               sheet_.data().layout == audit::Layout::grid
                    ? tr("depth caught; a bar marks the driest quarter, hatching a can left out")
                    : tr("depth caught; hatching marks a can left out"));
 }
 
 void DepthMap::paintEvent(QPaintEvent*) {
     QPainter p(this);
-    draw(p, QRectF(rect()).adjusted(2, 2, -2, -2));
+    draw(p, QRectF(rect()).adjusted(2, 2, -2, -2), theme());
 }
 
 void DepthMap::mousePressEvent(QMouseEvent* event) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/desktop/appearance.h"
 #include "app/desktop/field_sheet/field_sheet.h"
 #include "app/desktop/shown.h"
 
@@ -19,8 +20,9 @@ class DepthMap : public QWidget {
   public:
     explicit DepthMap(FieldSheet& sheet, QWidget* parent = nullptr);
     void set_units(UnitsShown units);
-    /// The map alone, on any painter, for the clipboard and for print.
-    void draw(QPainter& painter, const QRectF& target) const;
+    /// The map alone, on any painter; for the clipboard and for print in Theme::light.
+    /// @param scale  dots of the painter's device for one of the screen
+    void draw(QPainter& painter, const QRectF& target, Theme theme, double scale = 1.0) const;
     QSize sizeHint() const override { return {420, 300}; }
     QSize minimumSizeHint() const override { return {240, 160}; }
 
@@ -39,6 +41,10 @@ class DepthMap : public QWidget {
         bool low = false;
     };
     void rebuild();
+    int decimals() const { return units_ == UnitsShown::us ? 2 : 1; }
+    void draw_square(QPainter& painter, const QRectF& place, const Square& square, Theme theme) const;
+    /// The scale from dry to the deepest catch, and what the bar means.
+    void draw_legend(QPainter& painter, const QRectF& area, Theme theme) const;
     QRectF scaled(const Square& square, const QRectF& area) const;
 
     FieldSheet& sheet_;

@@ -78,7 +78,7 @@ PlanPage::PlanPage(Session& session, QWidget* parent)
     connect(of_book_, &QPushButton::clicked, this, &PlanPage::choose_plan_of_book);
     auto* add = add_action(tr("Add a head"));
     connect(add_action(tr("Save the plan…"), true), &QPushButton::clicked, this, &PlanPage::save);
-    scene_ = new PlanScene(document_, this);
+    scene_ = new PlanScene(document_, {theme(), 1.0}, this);
     view_ = new PlanView(*scene_);
     auto* columns = new QHBoxLayout;
     columns->setSpacing(12);
@@ -340,17 +340,24 @@ void PlanPage::show_figures() {
     figures_->set_figures(figures);
 }
 
-void PlanPage::theme_changed() { scene_->restyle(); }
+void PlanPage::theme_changed() { scene_->restyle(theme()); }
 
 bool PlanPage::copy() {
     if (tabs_->currentWidget() == audit_ && !view_->hasFocus() && audit_->copy()) return true;
-    QApplication::clipboard()->setPixmap(view_->grab());
+    // The part that is seen, with twice the dots of the screen.
+    QImage picture(view_->viewport()->size() * 2, QImage::Format_RGB32);
+    picture.fill(Qt::white);
+    QPainter painter(&picture);
+    scene_->draw_on_paper(painter, picture.rect(), view_->mapToScene(view_->viewport()->rect()).boundingRect(), 2.0);
+    painter.end();
+    QApplication::clipboard()->setImage(picture);
     return true;
 }
 
 bool PlanPage::print(QPrinter& printer) {
     QPainter painter(&printer);
-    scene_->render(&painter, {}, {}, Qt::KeepAspectRatio);
+    scene_->draw_on_paper(painter, printer.pageRect(QPrinter::DevicePixel).translated(-printer.pageRect(QPrinter::DevicePixel).topLeft()),
+                          scene_->sceneRect(), printer.resolution() / 96.0);
     return true;
 }
 

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/plan/plan_scene.h"
 
-#include "app/desktop/appearance.h"
 #include "app/desktop/shown.h"
 
 #include <QGraphicsItem>
@@ -30,11 +29,19 @@ QPainterPath path_of(const plan::Polygon& polygon) {
     return path;
 }
 
+/// As wide as on the screen, however far the drawing is zoomed.
+QPen cosmetic(const QColor& colour, double width, const Inking& inking) {
+    QPen pen(colour, width * inking.dots);
+    pen.setCosmetic(true);
+    return pen;
+}
+
 }  // namespace
 
 class HeadItem : public QGraphicsItem {
   public:
-    HeadItem(PlanDocument& document, std::size_t index) : document_(document), index_(index) {
+    HeadItem(PlanDocument& document, std::size_t index, const Inking& inking)
+        : document_(document), index_(index), inking_(inking) {
         setFlags(ItemIsMovable | ItemIsSelectable | ItemIsFocusable);
         setZValue(3);
         refresh();
@@ -60,23 +67,17 @@ class HeadItem : public QGraphicsItem {
     }
     void paint(QPainter* p, const QStyleOptionGraphicsItem*, QWidget*) override {
         const plan::Head& head = document_.plan().heads[index_];
-        const Look& l = look();
-        QPen pen(isSelected() ? l.accent : l.faint, isSelected() ? 2.2 : 1.0);
-        pen.setCosmetic(true);
-        p->setPen(pen);
+        const Look& l = look(inking_.theme);
+        const QColor ink = isSelected() ? l.accent : l.ink;
+        const double width = isSelected() ? 2.2 : 1.0;
         p->setBrush(Qt::NoBrush);
-        const QRectF circle(-radius_, -radius_, 2 * radius_, 2 * radius_);
-        if (head.arc >= 360.0) {
-            p->drawEllipse(circle);
-        } else {
-            QPainterPath sector;
-            sector.moveTo(0, 0);
-            sector.arcTo(circle, 90.0 - (head.facing + head.arc / 2.0), head.arc);
-            sector.closeSubpath();
-            p->drawPath(sector);
-        }
-        p->setBrush(isSelected() ? l.accent : l.ink);
-        p->setPen(Qt::NoPen);
+        const QPainterPath reach = reach_of(head);
+        p->setPen(cosmetic(l.surface, width + 2.0, inking_));
+        p->drawPath(reach);
+        p->setPen(cosmetic(ink, width, inking_));
+        p->drawPath(reach);
+        p->setBrush(ink);
+        p->setPen(cosmetic(l.surface, 1.0, inking_));
         const double dot = std::max(radius_ * 0.035, 0.15);
         p->drawEllipse(QPointF(0, 0), dot, dot);
     }
@@ -93,8 +94,22 @@ class HeadItem : public QGraphicsItem {
     }
 
   private:
+    QPainterPath reach_of(const plan::Head& head) const {
+        QPainterPath path;
+        const QRectF circle(-radius_, -radius_, 2 * radius_, 2 * radius_);
+        if (head.arc >= 360.0) {
+            path.addEllipse(circle);
+        } else {
+            path.moveTo(0, 0);
+            path.arcTo(circle, 90.0 - (head.facing + head.arc / 2.0), head.arc);
+            path.closeSubpath();
+        }
+        return path;
+    }
+
     PlanDocument& document_;
     std::size_t index_;
+    Inking inking_;
     double radius_ = 0.0;
 };
 
@@ -102,32 +117,25 @@ class HeadItem : public QGraphicsItem {
 /// its sign, on a ground of the house's scale.
 class CanItem : public QGraphicsItem {
   public:
-    explicit CanItem(const CanMark& mark) : mark_(mark) {
+    CanItem(const CanMark& mark, const Inking& inking) : mark_(mark), inking_(inking) {
         setFlag(ItemIgnoresTransformations);
         setPos(mark.place);
         setZValue(4);
         setToolTip(mark.tip);
     }
-    QRectF boundingRect() const override { return {-26, -9, 52, 28}; }
+    QRectF boundingRect() const override {
+        const double d = inking_.dots;
+        return {-26 * d, -9 * d, 52 * d, 28 * d};
+    }
     void paint(QPainter* p, const QStyleOptionGraphicsItem*, QWidget*) override {
-        const Look& l = look();
-        p->setPen(QPen(l.ink, 1.0));
-        switch (mark_.fell) {
-            case workflow::Fell::drier:
-                p->setBrush(depth_colour(0.05));
-                p->drawPolygon(QPolygonF{{-7, -5}, {7, -5}, {0, 7}});
-                break;
-            case workflow::Fell::wetter:
-                p->setBrush(depth_colour(0.9));
-                p->drawPolygon(QPolygonF{{-7, 6}, {7, 6}, {0, -6}});
-                break;
-            case workflow::Fell::as_designed:
-                p->setBrush(l.surface);
-                p->drawEllipse(QPointF(0, 0), 4.5, 4.5);
-                break;
+        const Look& l = look(inking_.theme);
+        p->scale(inking_.dots, inking_.dots);
+        for (const QPen& pen : {QPen(l.surface, 3.0), QPen(l.ink, 1.0)}) {
+            p->setPen(pen);
+            draw_mark(*p, l);
         }
         QFont small = p->font();
-        small.setPointSizeF(7.5);
+        small.setPixelSize(10);
         p->setFont(small);
         const double width = QFontMetricsF(small).horizontalAdvance(mark_.text) + 4;
         const QRectF label(-width / 2, 8, width, 11);
@@ -136,10 +144,29 @@ class CanItem : public QGraphicsItem {
     }
 
   private:
+    void draw_mark(QPainter& p, const Look& l) const {
+        switch (mark_.fell) {
+            case workflow::Fell::drier:
+                p.setBrush(depth_colour(0.05, inking_.theme));
+                p.drawPolygon(QPolygonF{{-7, -5}, {7, -5}, {0, 7}});
+                break;
+            case workflow::Fell::wetter:
+                p.setBrush(depth_colour(0.9, inking_.theme));
+                p.drawPolygon(QPolygonF{{-7, 6}, {7, 6}, {0, -6}});
+                break;
+            case workflow::Fell::as_designed:
+                p.setBrush(l.surface);
+                p.drawEllipse(QPointF(0, 0), 4.5, 4.5);
+                break;
+        }
+    }
+
     CanMark mark_;
+    Inking inking_;
 };
 
-PlanScene::PlanScene(PlanDocument& document, QObject* parent) : QGraphicsScene(parent), document_(document) {
+PlanScene::PlanScene(PlanDocument& document, const Inking& inking, QObject* parent)
+    : QGraphicsScene(parent), document_(document), inking_(inking) {
     connect(&document_, &PlanDocument::rebuilt, this, &PlanScene::rebuild);
     connect(&document_, &PlanDocument::head_changed, this, [this](std::size_t index) { heads_[index]->refresh(); });
     connect(&document_, &PlanDocument::predicted, this, &PlanScene::paint_field);
@@ -153,9 +180,8 @@ void PlanScene::rebuild() {
     clear();
     heads_.clear();
     can_items_.clear();
-    const Look& l = look();
-    QPen edge(l.ink, 1.6);
-    edge.setCosmetic(true);
+    const Look& l = look(inking_.theme);
+    const QPen edge = cosmetic(l.ink, 1.6, inking_);
     field_ = addPixmap(QPixmap());
     field_->setZValue(0);
     field_->setTransformationMode(Qt::SmoothTransformation);
@@ -166,7 +192,7 @@ void PlanScene::rebuild() {
     }
     for (const auto& polygon : p.obstacles) addPath(path_of(polygon), edge, QBrush(l.faint))->setZValue(1);
     for (std::size_t i = 0; i < p.heads.size(); ++i) {
-        auto* item = new HeadItem(document_, i);
+        auto* item = new HeadItem(document_, i, inking_);
         addItem(item);
         heads_.push_back(item);
     }
@@ -176,7 +202,22 @@ void PlanScene::rebuild() {
     setSceneRect(box.adjusted(-box.width() * 0.05, -box.height() * 0.05, box.width() * 0.05, box.height() * 0.05));
 }
 
-void PlanScene::restyle() { rebuild(); }
+void PlanScene::restyle(Theme theme) {
+    const int before = chosen();
+    inking_.theme = theme;
+    rebuild();
+    choose(before);
+}
+
+void PlanScene::draw_on_paper(QPainter& painter, const QRectF& target, const QRectF& part, double dots) {
+    PlanScene paper(document_, {Theme::light, dots});
+    paper.set_field_shown(field_shown_);
+    paper.set_dry_shown(dry_shown_);
+    paper.set_cans(cans_);
+    paper.choose(chosen());
+    painter.setRenderHint(QPainter::Antialiasing);
+    paper.render(&painter, target, part, Qt::KeepAspectRatio);
+}
 
 void PlanScene::paint_field() {
     if (!field_) return;
@@ -191,8 +232,8 @@ void PlanScene::paint_field() {
     const double mean = overlap.prediction.mean_rate.in(units::millimetre_per_hour);
     QImage image(raster.columns, raster.rows, QImage::Format_ARGB32);
     std::array<QRgb, 256> scale;
-    for (int i = 0; i < 256; ++i) scale[static_cast<std::size_t>(i)] = depth_colour(i / 255.0).rgb();
-    const QRgb dry = look().warn.rgb();
+    for (int i = 0; i < 256; ++i) scale[static_cast<std::size_t>(i)] = depth_colour(i / 255.0, inking_.theme).rgb();
+    const QRgb dry = look(inking_.theme).warn.rgb();
     for (int row = 0; row < raster.rows; ++row) {
         auto* line = reinterpret_cast<QRgb*>(image.scanLine(raster.rows - 1 - row));
         for (int column = 0; column < raster.columns; ++column) {
@@ -234,7 +275,7 @@ void PlanScene::add_cans() {
     for (QGraphicsItem* item : can_items_) delete item;
     can_items_.clear();
     for (const CanMark& mark : cans_) {
-        can_items_.push_back(new CanItem(mark));
+        can_items_.push_back(new CanItem(mark, inking_));
         addItem(can_items_.back());
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/desktop/appearance.h"
 #include "app/desktop/plan/audit_view.h"
 #include "app/desktop/plan/plan_document.h"
 
@@ -11,24 +12,34 @@
 class QGraphicsPixmapItem;
 
 /// The drawing: turf and paving, the predicted rate under the heads, the heads with their arcs.
-/// Scene units are the plan's; north is up.
+/// Scene units are the plan's; north is up. Lines have an edge of the ground's colour, so that they are
+/// seen on every depth of water.
 /// Tests: tests/app/desktop_plan_test.cpp
 namespace evenfall::desktop {
 
 class HeadItem;
 
+/// How lines and marks are drawn: their colours, and how many dots of the device make one of the screen.
+struct Inking {
+    Theme theme;
+    double dots;
+};
+
 class PlanScene : public QGraphicsScene {
     Q_OBJECT
 
   public:
-    explicit PlanScene(PlanDocument& document, QObject* parent = nullptr);
+    PlanScene(PlanDocument& document, const Inking& inking, QObject* parent = nullptr);
     /// The scene clears itself in its base class and says that the choice changed: nobody is here then.
     ~PlanScene() override;
     void set_field_shown(bool shown);
     void set_dry_shown(bool shown);
     /// Cans of a catch test over the drawing, each with its difference; none when empty.
     void set_cans(std::vector<CanMark> cans);
-    void restyle();
+    /// Draws everything anew; what was chosen stays chosen.
+    void restyle(Theme theme);
+    /// As on paper, whatever the window looks like. @param dots  of the painter's device for one of the screen
+    void draw_on_paper(QPainter& painter, const QRectF& target, const QRectF& part, double dots);
     /// The chosen head, or -1.
     int chosen() const;
     void choose(int index);
@@ -43,6 +54,7 @@ class PlanScene : public QGraphicsScene {
     void add_cans();
 
     PlanDocument& document_;
+    Inking inking_;
     QGraphicsPixmapItem* field_ = nullptr;
     std::vector<HeadItem*> heads_;
     std::vector<CanMark> cans_;

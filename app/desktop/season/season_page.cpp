@@ -208,6 +208,12 @@ void SeasonPage::show_answer() {
     show(use_, use_chart(*answer_, units));
     show(cumulative_, cumulative_chart(*answer_, units));
     show(waste_, waste_chart(*answer_, units));
+    show_tables();
+}
+
+void SeasonPage::show_tables() {
+    if (!answer_) return;
+    const UnitsShown units = session().units();
     const auto months = months_table(*answer_, units);
     months_->fill(months.heads, months.rows);
     const auto areas = areas_table(*answer_, units);
@@ -249,14 +255,28 @@ bool SeasonPage::copy() {
 bool SeasonPage::print(QPrinter& printer) {
     if (!answer_) return false;
     QPainter painter(&printer);
-    const QRectF page = printer.pageRect(QPrinter::DevicePixel);
-    painter.drawText(QRectF(page.left(), page.top(), page.width(), page.height() * 0.05), Qt::AlignLeft,
+    const double dots = printer.resolution();
+    // The painter begins at the margins.
+    const QSizeF page = printer.pageRect(QPrinter::DevicePixel).size();
+    const double line = dots / 4.0;
+    QFont font = painter.font();
+    font.setPointSizeF(12.0);
+    font.setBold(true);
+    painter.setFont(font);
+    painter.drawText(QRectF(0, 0, page.width(), line), Qt::AlignLeft | Qt::AlignVCenter,
                      site_->currentText() + QStringLiteral("  ") + from_->currentText() + QStringLiteral(" – ") +
                          to_->currentText());
-    double top = page.top() + page.height() * 0.05;
+    font.setPointSizeF(9.0);
+    font.setBold(false);
+    const double height = (page.height() - line) / 3.0;
+    double top = line;
     for (const ChartPanel* chart : {use_, cumulative_, waste_}) {
-        chart->draw(painter, QRectF(page.left(), top, page.width(), page.height() * 0.3));
-        top += page.height() * 0.31;
+        painter.setFont(font);
+        painter.setPen(Qt::black);
+        painter.drawText(QRectF(0, top, page.width(), 2 * line), Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap,
+                         chart->sentence());
+        chart->draw(painter, QRectF(0, top + 2 * line, page.width(), height - 2.5 * line), dots);
+        top += height;
     }
     return true;
 }

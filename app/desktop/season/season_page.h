@@ -27,7 +27,7 @@ class SeasonPage : public Page {
 
     void show_site(const std::string& site);
     void units_changed() override { show_answer(); }
-    void theme_changed() override { show_answer(); }
+    void theme_changed() override { show_tables(); }
     void book_changed() override;
     bool copy() override;
     bool print(QPrinter& printer) override;
@@ -42,6 +42,7 @@ class SeasonPage : public Page {
     void site_chosen();
     void ask();
     void show_answer();
+    void show_tables();
     void show_findings();
     void open_finding();
 
