@@ -73,21 +73,28 @@ std::string printable(const std::string& raw, std::size_t limit) {
     return out;
 }
 
-std::string Place::text() const {
-    std::string out = printable(file, 200);
-    const auto add = [&](const std::string& part) {
-        if (!out.empty()) out += ", ";
-        out += part;
-    };
-    if (row != 0) add("row " + std::to_string(row));
-    if (!column.empty()) add("column " + printable(column));
-    return out;
+Sentence printable_sentence(const Sentence& sentence, std::size_t limit) {
+    if (sentence.values().empty()) {
+        return sentence.form().form == nullptr ? Sentence(printable(sentence.english(), limit)) : sentence;
+    }
+    std::vector<Sentence> values;
+    for (const Sentence& value : sentence.values()) values.push_back(printable_sentence(value, limit));
+    return sentence.with(std::move(values));
 }
 
-std::string Issue::text() const {
-    std::string out = place.text();
-    if (!out.empty()) out += ": ";
-    return out + "found \"" + printable(found) + "\", expected " + expected;
+Sentence Place::sentence() const {
+    std::vector<Sentence> parts;
+    if (!file.empty()) parts.emplace_back(printable(file, 200));
+    if (row != 0) parts.push_back(Sentence(phrase("core", "row %1"), row));
+    if (!column.empty()) parts.push_back(Sentence(phrase("core", "column %1"), printable(column)));
+    return Sentence::joined(std::move(parts), ", ");
+}
+
+Sentence Issue::sentence() const {
+    const Sentence where = place.sentence();
+    Sentence what(phrase("core", "found \"%1\", expected %2"), printable_sentence(found), expected);
+    if (where.empty()) return what;
+    return Sentence::joined({where, std::move(what)}, ": ");
 }
 
 InputError::InputError(Issue issue) : InputError(std::vector<Issue>{std::move(issue)}) {}
@@ -95,7 +102,7 @@ InputError::InputError(Issue issue) : InputError(std::vector<Issue>{std::move(is
 InputError::InputError(std::vector<Issue> issues)
     : std::runtime_error(joined(issues)), issues_(std::move(issues)) {}
 
-InputError::InputError(std::string found, std::string expected)
+InputError::InputError(Sentence found, Sentence expected)
     : InputError(Issue{{}, std::move(found), std::move(expected)}) {}
 
 }  // namespace evenfall

@@ -3,6 +3,8 @@
 
 #include "app/desktop/shown.h"
 #include "core/calendar/date.h"
+#include "core/input_error.h"
+#include "core/store/book_error.h"
 
 #include <QCoreApplication>
 #include <string>
@@ -99,6 +101,45 @@ namespace {
 };
 
 }  // namespace
+
+QString core_words(Phrase phrase) {
+    return phrase.form == nullptr ? QString() : QCoreApplication::translate(phrase.room, phrase.form);
+}
+
+QString core_words(const Sentence& sentence) {
+    const auto& values = sentence.values();
+    if (sentence.form().form == nullptr && values.empty()) return q(sentence.english());
+    QStringList parts;
+    for (const Sentence& value : values) parts << core_words(value);
+    if (sentence.form().form == nullptr) return parts.join(q(sentence.between()));
+    // Not by arg(): a value may itself contain "%1".
+    const QString form = core_words(sentence.form());
+    QString out;
+    for (qsizetype i = 0; i < form.size(); ++i) {
+        const int place = form[i] == QLatin1Char('%') && i + 1 < form.size() ? form[i + 1].digitValue() : -1;
+        if (place >= 1 && place <= parts.size()) {
+            out += parts[place - 1];
+            ++i;
+        } else {
+            out += form[i];
+        }
+    }
+    return out;
+}
+
+QString error_words(const std::exception& error) {
+    if (const auto* book = dynamic_cast<const store::BookError*>(&error)) return core_words(book->sentence());
+    const auto* input = dynamic_cast<const InputError*>(&error);
+    if (input == nullptr) return QString::fromUtf8(error.what());
+    static constexpr std::size_t most = 20;
+    QStringList lines;
+    const auto& issues = input->issues();
+    for (std::size_t i = 0; i < issues.size() && i < most; ++i) lines << core_words(issues[i].sentence());
+    if (issues.size() > most) {
+        lines << QCoreApplication::translate("Core", "and %1 more").arg(issues.size() - most);
+    }
+    return lines.join(QLatin1Char('\n'));
+}
 
 QString core_words(std::string_view english) {
     return QCoreApplication::translate("Core", std::string(english).c_str());

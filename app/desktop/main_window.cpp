@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/main_window.h"
 
+#include "app/desktop/core_words.h"
 #include "app/desktop/field_sheet/field_sheet_page.h"
 #include "app/desktop/import/import_page.h"
 #include "app/desktop/plan/audit_panel.h"
@@ -252,7 +253,7 @@ void MainWindow::guarded(const std::function<void()>& action) {
     try {
         action();
     } catch (const std::exception& e) {
-        QMessageBox::warning(this, tr("This did not work"), QString::fromUtf8(e.what()));
+        QMessageBox::warning(this, tr("This did not work"), error_words(e));
     }
 }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/task.h"
 
+#include "app/desktop/core_words.h"
+
 #include <QMetaObject>
 #include <exception>
 #include <mutex>
@@ -48,7 +50,7 @@ void Task::start(std::function<void(const TaskContext&)> work) {
         } catch (const TaskStopped&) {
             by_user = true;
         } catch (const std::exception& e) {
-            error = QString::fromUtf8(e.what());
+            error = error_words(e);
         }
         QMetaObject::invokeMethod(
             this,

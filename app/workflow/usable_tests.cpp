@@ -16,8 +16,7 @@ UsableTests usable_tests(std::vector<audit::CatchTest> all, audit::QuarterRule r
         } catch (const InputError& e) {
             const Issue& first = e.issues().front();
             out.left_out.push_back({"catch test " + test.code,
-                                    "Not used, because it cannot be worked out: found \"" + printable(first.found) +
-                                        "\", expected " + first.expected + "."});
+                                    "Not used, because it cannot be worked out: " + Issue{{}, first.found, first.expected}.text() + "."});
             continue;
         }
         out.tests.push_back(std::move(test));

@@ -25,12 +25,12 @@ class Findings {
   public:
     explicit Findings(const CatchTest& test) : test_(test) {}
 
-    void can(const Catch& c, std::string column, std::string found, std::string expected) {
+    void can(const Catch& c, std::string column, Sentence found, Sentence expected) {
         issues_.push_back({{test_.file, c.row, std::move(column)},
-                           c.can.empty() ? std::move(found) : "can " + c.can + ": " + found,
+                           c.can.empty() ? std::move(found) : Sentence(phrase("audit", "can %1: %2"), c.can, found),
                            std::move(expected)});
     }
-    void whole(std::string column, std::string found, std::string expected) {
+    void whole(std::string column, Sentence found, Sentence expected) {
         issues_.push_back({{test_.file, 0, std::move(column)}, std::move(found),
                            std::move(expected)});
     }

@@ -79,7 +79,7 @@ class Object {
         return nullptr;
     }
 
-    void report(const std::string& key, const Json& found, std::string expected) const {
+    void report(const std::string& key, const Json& found, Sentence expected) const {
         const std::string text = found.is_string()
                                      ? found.get<std::string>()
                                      : found.dump(-1, ' ', true, Json::error_handler_t::replace);

@@ -29,10 +29,10 @@ using Digests = std::map<std::string, std::string>;  // path below the bag's fol
 class Complaint {
   public:
     explicit Complaint(const std::filesystem::path& file) : file_(file.filename().string()) {}
-    [[noreturn]] void operator()(const std::string& inside, std::size_t line, std::string found,
-                                 std::string expected) const {
+    [[noreturn]] void operator()(const std::string& inside, std::size_t line, Sentence found,
+                                 Sentence expected) const {
         throw InputError(Issue{{inside.empty() ? file_ : file_ + ": " + printable(inside, 200), line, ""},
-                               printable(found, 160), std::move(expected)});
+                               printable_sentence(found, 160), std::move(expected)});
     }
 
   private:

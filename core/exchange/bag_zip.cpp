@@ -20,7 +20,7 @@ constexpr std::uint64_t small_entry = std::uint64_t{1} << 20U;
 constexpr std::size_t end_record_size = 22;  // APPNOTE 6.3, 4.3.16, without a comment
 
 [[noreturn]] void refuse(const std::filesystem::path& file, const std::string& entry,
-                         std::string found, std::string expected) {
+                         Sentence found, Sentence expected) {
     std::string where = file.filename().string();
     if (!entry.empty()) where += ": " + printable(entry, 200);
     throw InputError(Issue{{std::move(where), 0, ""}, std::move(found), std::move(expected)});

@@ -44,7 +44,7 @@ CsvReader::CsvReader(const std::filesystem::path& path, std::optional<char> deli
     read_header();
 }
 
-void CsvReader::fail(std::size_t line, std::string found, std::string expected) const {
+void CsvReader::fail(std::size_t line, Sentence found, Sentence expected) const {
     throw InputError(Issue{{file_, line, ""}, std::move(found), std::move(expected)});
 }
 

@@ -68,7 +68,7 @@ class CsvReader final : public RowSource {
     void skip_comments();
     void tell_delimiter();
     void read_header();
-    [[noreturn]] void fail(std::size_t line, std::string found, std::string expected) const;
+    [[noreturn]] void fail(std::size_t line, Sentence found, Sentence expected) const;
     std::string_view record_text() const;
 
     std::string file_;

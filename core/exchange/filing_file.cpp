@@ -14,7 +14,7 @@ namespace {
 const std::string json_path = "data/filing.json";
 
 [[noreturn]] void refuse(const std::filesystem::path& file, const std::string& inside,
-                         const std::string& found, const std::string& expected) {
+                         const Sentence& found, const Sentence& expected) {
     throw InputError(Issue{{file.filename().string() + ": " + printable(inside, 200), 0, ""}, found, expected});
 }
 

@@ -42,7 +42,7 @@ const gis::Module* load() {
     return nullptr;
 }
 
-[[noreturn]] void fail(const std::string& file, const std::string& expected) {
+[[noreturn]] void fail(const std::string& file, const Sentence& expected) {
     const Place place{file, 0, ""};
     throw InputError(Issue{place, std::filesystem::path(file).filename().string(), expected});
 }
@@ -198,7 +198,7 @@ class OutlineRows final : public TextRows {
                                          : site::area_on_plane(feature.polygons, unit_);
             cells_[kept_.size() + 1] = units::format_shortest(size.in(units::square_metre));
         } catch (const InputError& e) {
-            return "it has " + e.issues().front().found;
+            return "it has " + e.issues().front().found.english();
         }
         cells_[kept_.size()] = geojson(feature.polygons);
         return {};

@@ -20,8 +20,8 @@ struct Row {
     weather::SheetHour hour;
 };
 
-Issue issue(const std::string& file, std::size_t row, std::string column, std::string found,
-            std::string expected) {
+Issue issue(const std::string& file, std::size_t row, std::string column, Sentence found,
+            Sentence expected) {
     return {{file, row, std::move(column)}, std::move(found), std::move(expected)};
 }
 

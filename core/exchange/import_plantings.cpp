@@ -28,7 +28,7 @@ weather::Planting read_planting(RowReader& row) {
     try {
         weather::check_planting(p);
     } catch (const InputError& e) {
-        const std::string& found = e.issues().front().found;
+        const Sentence& found = e.issues().front().found;
         const bool date = p.to && found == calendar::format_date(*p.to);
         const bool number = p.coefficient && found == units::format_shortest(*p.coefficient);
         row.refuse(date ? "to" : number ? "coefficient" : "key", found,

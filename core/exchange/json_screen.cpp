@@ -68,7 +68,7 @@ class Screen {
         issue_ = {{file_, row, "character " + std::to_string(column)},
                   token.empty() ? "the end of the file" : printable(token, 40),
                   number ? "a finite number" : "JSON in UTF-8"};
-        if (at >= text_.size()) issue_.expected += "; the file may be cut short";
+        if (at >= text_.size()) issue_.expected = Sentence(phrase("exchange", "%1; the file may be cut short"), issue_.expected);
         return false;
     }
 
@@ -118,7 +118,7 @@ void screen_json(std::string_view text, const std::string& file, std::initialize
 }
 
 std::string read_text_file(const std::filesystem::path& path, std::size_t most,
-                           const std::string& expected) {
+                           const Sentence& expected) {
     const std::string name = path.filename().string();
     std::ifstream in(path, std::ios::binary);
     if (!in || std::filesystem::is_directory(path)) {

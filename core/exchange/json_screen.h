@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/sentence.h"
+
 #include <cstddef>
 #include <filesystem>
 #include <initializer_list>
@@ -26,6 +28,6 @@ void screen_json(std::string_view text, const std::string& file, std::initialize
 /// @param most      bytes
 /// @param expected  what to say when it is longer
 /// @throws InputError  cannot be read, or longer than `most` bytes
-std::string read_text_file(const std::filesystem::path& path, std::size_t most, const std::string& expected);
+std::string read_text_file(const std::filesystem::path& path, std::size_t most, const Sentence& expected);
 
 }  // namespace evenfall::exchange

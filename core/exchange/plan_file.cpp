@@ -76,7 +76,7 @@ class PlanReader {
         return printable(value.dump(-1, ' ', false, json::error_handler_t::replace));
     }
 
-    void add(const std::string& path, const std::string& found, const std::string& expected) {
+    void add(const std::string& path, const Sentence& found, const Sentence& expected) {
         if (issues_.size() >= most_issues) return;
         Issue& issue = issues_.emplace_back();
         issue.place.file = file_;

@@ -30,14 +30,14 @@ int take_number(std::string_view& text, std::size_t most, std::size_t& length) {
     return length == 0 ? -1 : value;
 }
 
-std::string_view date_example(DateOrder order) {
+Phrase date_example(DateOrder order) {
     switch (order) {
-        case DateOrder::iso: return "a day of the calendar such as 2024-06-30";
-        case DateOrder::day_month_year: return "day, month and four-digit year such as 30/06/2024";
-        case DateOrder::month_day_year: return "month, day and four-digit year such as 06/30/2024";
-        case DateOrder::year_month_day: return "four-digit year, month and day such as 2024/06/30";
+        case DateOrder::iso: return phrase("exchange", "a day of the calendar such as 2024-06-30");
+        case DateOrder::day_month_year: return phrase("exchange", "day, month and four-digit year such as 30/06/2024");
+        case DateOrder::month_day_year: return phrase("exchange", "month, day and four-digit year such as 06/30/2024");
+        case DateOrder::year_month_day: return phrase("exchange", "four-digit year, month and day such as 2024/06/30");
     }
-    return "";
+    return {};
 }
 
 /// Takes a date from the front of the text.
@@ -134,16 +134,15 @@ std::string_view RowReader::text(std::string_view group) const {
     return unguarded(cell);
 }
 
-void RowReader::refuse(std::string_view group, std::string_view found, std::string expected) {
+void RowReader::refuse(std::string_view group, Sentence found, Sentence expected) {
     std::string column(group);
     if (const auto* c = columns_.find(group)) column = rows_.column_name(c->index);
-    issues_.push_back({{rows_.file(), rows_.row(), std::move(column)}, std::string(found),
-                       std::move(expected)});
+    issues_.push_back({{rows_.file(), rows_.row(), std::move(column)}, std::move(found), std::move(expected)});
 }
 
 std::string RowReader::needed_text(std::string_view group) {
     const std::string_view cell = text(group);
-    if (cell.empty()) refuse(group, "", "a value; this column may not be empty");
+    if (cell.empty()) refuse(group, "", phrase("exchange", "a value; this column may not be empty"));
     return std::string(cell);
 }
 
@@ -153,16 +152,16 @@ std::optional<double> RowReader::number(std::string_view group) {
     const auto value = units::parse_number(cell, format_.decimal_mark);
     if (!value) {
         const std::string point = format_.decimal_mark == ',' ? "12,5" : "12.5";
-        refuse(group, cell, "a number such as " + point + ", without unit or thousands mark");
+        refuse(group, cell, {phrase("exchange", "a number such as %1, without unit or thousands mark"), point});
     }
     return value;
 }
 
 std::optional<double> RowReader::number_within(std::string_view group, double low, double high,
-                                               std::string_view expected) {
+                                               const Sentence& expected) {
     const auto value = number(group);
     if (value && (*value < low || *value > high)) {
-        refuse(group, text(group), std::string(expected));
+        refuse(group, text(group), expected);
         return std::nullopt;
     }
     return value;
@@ -170,7 +169,7 @@ std::optional<double> RowReader::number_within(std::string_view group, double lo
 
 std::optional<double> RowReader::needed_number(std::string_view group) {
     if (text(group).empty()) {
-        refuse(group, "", "a number; this column may not be empty");
+        refuse(group, "", phrase("exchange", "a number; this column may not be empty"));
         return std::nullopt;
     }
     return number(group);
@@ -181,7 +180,7 @@ std::optional<int> RowReader::whole_number(std::string_view group, int low, int 
     if (!value) return std::nullopt;
     if (*value != std::floor(*value) || *value < low || *value > high) {
         refuse(group, text(group),
-               "a whole number from " + std::to_string(low) + " to " + std::to_string(high));
+               {phrase("exchange", "a whole number from %1 to %2"), low, high});
         return std::nullopt;
     }
     return static_cast<int>(*value);
@@ -191,13 +190,13 @@ std::optional<calendar::Date> RowReader::date(std::string_view group) {
     const std::string_view cell = text(group);
     if (cell.empty()) return std::nullopt;
     const auto value = parse_date_in(cell, format_.date_order);
-    if (!value) refuse(group, cell, std::string(date_example(format_.date_order)));
+    if (!value) refuse(group, cell, date_example(format_.date_order));
     return value;
 }
 
 std::optional<calendar::Date> RowReader::needed_date(std::string_view group) {
     if (text(group).empty()) {
-        refuse(group, "", std::string(date_example(format_.date_order)));
+        refuse(group, "", date_example(format_.date_order));
         return std::nullopt;
     }
     return date(group);
@@ -209,8 +208,8 @@ std::optional<WrittenTime> RowReader::needed_time(std::string_view group) {
     if (!value) {
         refuse(group, cell,
                format_.date_order == DateOrder::iso
-                   ? "a time such as 2024-06-30T06:00 (site's clock) or 2024-06-30T13:00:00Z"
-                   : std::string(date_example(format_.date_order)) + ", then a time such as 06:00");
+                   ? Sentence(phrase("exchange", "a time such as 2024-06-30T06:00 (site's clock) or 2024-06-30T13:00:00Z"))
+                   : Sentence(phrase("exchange", "%1, then a time such as 06:00"), date_example(format_.date_order)));
     }
     return value;
 }

@@ -66,7 +66,7 @@ class RowReader {
     std::optional<double> number(std::string_view group);
     /// @param expected  said when the number lies outside [low, high]
     std::optional<double> number_within(std::string_view group, double low, double high,
-                                        std::string_view expected);
+                                        const Sentence& expected);
     std::optional<double> needed_number(std::string_view group);
     std::optional<int> whole_number(std::string_view group, int low, int high);
     std::optional<calendar::Date> date(std::string_view group);
@@ -79,7 +79,7 @@ class RowReader {
         return units::Typed<Q>{*value, units::unit_named<Q>(columns_.find(group)->unit)};
     }
 
-    void refuse(std::string_view group, std::string_view found, std::string expected);
+    void refuse(std::string_view group, Sentence found, Sentence expected);
     bool has(std::string_view group) const { return columns_.has(group); }
     std::string_view unit(std::string_view group) const {
         const auto* found = columns_.find(group);

@@ -64,7 +64,7 @@ class Members {
                                         : "a key of a map file; the nearest is " + std::string(near));
         }
     }
-    [[noreturn]] void fail(const std::string& key, std::string found, std::string expected) const {
+    [[noreturn]] void fail(const std::string& key, Sentence found, Sentence expected) const {
         Place place{file_, 0, path_};
         if (!key.empty()) place.column += (path_.empty() ? "" : ".") + key;
         throw InputError(Issue{place, std::move(found), std::move(expected)});
@@ -87,7 +87,7 @@ DateOrder date_order(Members& members) {
 }
 
 std::optional<char> one_of(Members& members, const std::string& key, std::string_view known,
-                           const std::string& expected) {
+                           const Sentence& expected) {
     const auto text = members.text(key);
     if (!text) return std::nullopt;
     if (text->size() != 1 || known.find((*text)[0]) == std::string_view::npos) {

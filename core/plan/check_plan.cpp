@@ -42,7 +42,7 @@ class Checker {
   private:
     bool full() const { return issues_.size() > most_issues; }
 
-    void add(const std::string& place, const std::string& found, const std::string& expected) {
+    void add(const std::string& place, const Sentence& found, const Sentence& expected) {
         if (issues_.size() < most_issues) {
             issues_.push_back({{file_, 0, place}, found, expected});
         } else if (issues_.size() == most_issues) {

@@ -79,7 +79,7 @@ class Fitter {
 
   private:
     void check_order() {
-        const auto refuse = [](double found, const std::string& expected) {
+        const auto refuse = [](double found, const Sentence& expected) {
             throw InputError(units::format_shortest(found), expected);
         };
         if (!(order_.smallest_radius > 0.0) || !std::isfinite(order_.smallest_radius)) {

@@ -20,7 +20,7 @@ std::string shown(const Json& value) {
 
 }  // namespace
 
-void Problems::add(const std::string& path, const std::string& found, const std::string& expected) {
+void Problems::add(const std::string& path, const Sentence& found, const Sentence& expected) {
     issues_.push_back({{file_, 0, printable(path, 200)}, found, expected});
     if (issues_.size() >= most_problems) finish();
 }
@@ -59,8 +59,8 @@ std::string JsonObject::at(const char* name) const {
     return path_.empty() ? std::string(name) : path_ + "." + name;
 }
 
-void JsonObject::problem(const char* name, const std::string& found, const std::string& expected) const {
-    problems_->add(at(name), printable(found), expected);
+void JsonObject::problem(const char* name, const Sentence& found, const Sentence& expected) const {
+    problems_->add(at(name), printable_sentence(found), expected);
 }
 
 void JsonObject::only(std::initializer_list<std::string_view> names) const {

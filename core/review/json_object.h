@@ -25,7 +25,7 @@ namespace evenfall::review {
 class Problems {
   public:
     explicit Problems(std::string file) : file_(std::move(file)) {}
-    void add(const std::string& path, const std::string& found, const std::string& expected);
+    void add(const std::string& path, const Sentence& found, const Sentence& expected);
     /// @throws InputError when anything was added
     void finish() const;
     bool empty() const { return issues_.empty(); }
@@ -71,7 +71,7 @@ class JsonObject {
     template <class Read>
     auto tried(const char* name, Read read) const -> decltype(read());
 
-    void problem(const char* name, const std::string& found, const std::string& expected) const;
+    void problem(const char* name, const Sentence& found, const Sentence& expected) const;
     const std::string& path() const { return path_; }
 
   private:

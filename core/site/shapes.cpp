@@ -47,7 +47,7 @@ Words words_of(std::string_view shape) {
     return words;
 }
 
-[[noreturn]] void no_shape(std::string_view shape, const std::string& expected) {
+[[noreturn]] void no_shape(std::string_view shape, const Sentence& expected) {
     throw InputError(std::string(shape), expected);
 }
 

@@ -6,9 +6,12 @@
 #include "core/budget/program.h"
 #include "core/budget/season_flag.h"
 #include "core/budget/waste_account.h"
+#include "core/input_error.h"
+#include "core/store/book_error.h"
 #include "tests/app/desktop_support.h"
 
 #include <QProcess>
+#include <QProcessEnvironment>
 #include <QRegularExpression>
 #include <QTranslator>
 #include <QXmlStreamReader>
@@ -69,12 +72,14 @@ TEST_CASE("no string of the windows lacks its Spanish", "[desktop]") {
     const QTemporaryDir folder;
     const QString copy = folder.filePath(QStringLiteral("evenfall_es.ts"));
     REQUIRE(QFile::copy(source + QStringLiteral("/app/desktop/translations/evenfall_es.ts"), copy));
-    QProcess lupdate;
-    lupdate.start(QStringLiteral(EVENFALL_LUPDATE), {QStringLiteral("-silent"), QStringLiteral("-no-obsolete"), QStringLiteral("-I"), source,
-                                                     source + QStringLiteral("/app/desktop"), QStringLiteral("-ts"), copy});
-    REQUIRE(lupdate.waitForFinished(60000));
-    INFO(lupdate.readAllStandardError().toStdString());
-    REQUIRE(lupdate.exitCode() == 0);
+    QProcess gather;
+    QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
+    environment.insert(QStringLiteral("LUPDATE"), QStringLiteral(EVENFALL_LUPDATE));
+    gather.setProcessEnvironment(environment);
+    gather.start(QStringLiteral("bash"), {source + QStringLiteral("/app/desktop/translations/gather"), copy});
+    REQUIRE(gather.waitForFinished(60000));
+    INFO(gather.readAllStandardError().toStdString());
+    REQUIRE(gather.exitCode() == 0);
     const auto messages = messages_of(copy);
     REQUIRE(messages.size() > 300);
     for (const Message& m : messages) {
@@ -106,6 +111,13 @@ TEST_CASE("fixed sentences of the core are shown in Spanish too, and English sta
         CAPTURE(text);
         CHECK(core_words(text) != q(text));
     }
+    // From a form and its values; a value may look like a place.
+    const Issue issue{{"a.csv", 7, "register"}, "%2", {phrase("exchange", "a whole number from %1 to %2"), 1, 9}};
+    CHECK(core_words(issue.sentence()) ==
+          QString::fromUtf8("a.csv, fila 7, columna register: se encontró «%2», se esperaba un número entero de 1 a 9"));
+    CHECK(error_words(InputError(std::vector<Issue>(21, issue))).endsWith(QString::fromUtf8("\ny 1 más")));
+    CHECK(error_words(store::BookError(phrase("exchange", "%1, then a time such as 06:00"))).startsWith(QString::fromUtf8("%1, y después")));
+    CHECK(error_words(std::runtime_error("odd")) == QStringLiteral("odd"));
     meter::MeterFinding finding{meter::FindingKind::never_zero, "M-1", calendar::make_date(2025, 6, 10),
                                 calendar::make_date(2025, 8, 20), 1000.0 * units::us_gallon, "a leak, in English",
                                 meter::Confidence::high, {}, {}};

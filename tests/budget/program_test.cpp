@@ -51,7 +51,7 @@ TEST_CASE("an unknown key names the nearest known one and its place", "[budget]"
     REQUIRE(issues.size() == 2);  // the unknown key, and the one that is now missing
     CHECK(issues[0].place.file == "town.json");
     CHECK(issues[0].place.column == "budget.facter");
-    CHECK_THAT(issues[0].expected, Contains("the nearest is factor"));
+    CHECK_THAT(issues[0].expected.english(), Contains("the nearest is factor"));
     CHECK(issues[1].place.column == "budget.factor");
 }
 

@@ -113,7 +113,7 @@ TEST_CASE("a rate keeps what it said", "[exchange]") {
     CHECK(desk.put(price_header + "R,,2024-01-01,,ccf,USD,,1\n").added == 1);
     const auto result = desk.put(price_header + "R,,2024-01-01,,ccf,USD,,2\n");
     REQUIRE(result.issues.size() == 1);
-    CHECK_THAT(result.issues[0].expected, Contains("a code of its own"));
+    CHECK_THAT(result.issues[0].expected.english(), Contains("a code of its own"));
     CHECK(store::water_rates(desk.book).at(0).tiers.at(0).price == 1.0);
 }
 

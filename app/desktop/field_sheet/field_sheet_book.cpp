@@ -3,6 +3,7 @@
 #include "app/desktop/field_sheet/field_sheet_page.h"
 
 #include "app/desktop/clock.h"
+#include "app/desktop/core_words.h"
 #include "app/desktop/field_sheet/can_grid.h"
 #include "core/audit/sample.h"
 #include "core/input_error.h"
@@ -108,7 +109,7 @@ void FieldSheetPage::save() {
              to_json(entries).toStdString()});
         change.commit();
     } catch (const std::exception& e) {
-        QMessageBox::warning(this, tr("The test was not saved"), QString::fromUtf8(e.what()));
+        QMessageBox::warning(this, tr("The test was not saved"), error_words(e));
         return;
     }
     session().sheet_was_saved();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The import page: saying what the shown file's columns and formats are, by hand or by a map file.
 #include "app/desktop/import/import_page.h"
+#include "app/desktop/core_words.h"
 #include "core/input_error.h"
 #include "core/store/meter_store.h"
 
@@ -68,7 +69,7 @@ void ImportPage::connect_choices() {
         try {
             action();
         } catch (const std::exception& e) {
-            QMessageBox::warning(this, tr("This did not work"), QString::fromUtf8(e.what()));
+            QMessageBox::warning(this, tr("This did not work"), error_words(e));
         }
     };
     connect(load_, &QPushButton::clicked, this, [this, guarded] {

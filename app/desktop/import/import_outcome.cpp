@@ -2,6 +2,7 @@
 #include "app/desktop/import/import_outcome.h"
 
 #include "app/desktop/appearance.h"
+#include "app/desktop/core_words.h"
 #include "app/desktop/shown.h"
 
 #include <QFile>
@@ -43,7 +44,7 @@ ImportOutcome::ImportOutcome(QWidget* parent) : QWidget(parent), table_(new QTab
         try {
             write_refused(path);
         } catch (const std::exception& e) {
-            QMessageBox::warning(this, tr("The file was not written"), QString::fromUtf8(e.what()));
+            QMessageBox::warning(this, tr("The file was not written"), error_words(e));
         }
     });
     const auto choose = [this](int line) {
@@ -83,7 +84,7 @@ void ImportOutcome::add_result(const exchange::ImportResult& r, bool dry) {
         !r.stored && (r.rejected > 0 || r.conflicts > 0 || !r.complete));
     for (const auto& issue : r.issues) {
         add(file, issue.place.row, q(issue.place.column),
-            tr("found \"%1\", expected %2").arg(q(issue.found), q(issue.expected)), true);
+            core_words(Issue{{}, issue.found, issue.expected}.sentence()), true);
     }
     if (r.rejected > r.issues.size()) {
         add(file, 0, {}, tr("and %1 more refused rows; the file of refused rows has all of them")

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/import/import_page.h"
 
+#include "app/desktop/core_words.h"
 #include "app/desktop/finding_words.h"
 #include "app/desktop/import/import_outcome.h"
 #include "app/desktop/import/import_run_task.h"
@@ -262,7 +263,7 @@ void ImportPage::mark_issues() {
         }
     };
     for (const auto& result : results_) {
-        for (const auto& issue : result.issues) mark(issue.place, q(issue.text()));
+        for (const auto& issue : result.issues) mark(issue.place, core_words(issue.sentence()));
         if (result.stored) continue;
         for (const auto& c : result.conflict_list) {
             mark(c.place, tr("%1: the book has %2, the file %3").arg(q(c.record), q(c.in_book), q(c.in_file)));
@@ -282,7 +283,7 @@ void ImportPage::show_place(const QString& file, std::size_t row, const QString&
             try {
                 plan.rows = rows_from(plan, row > rows_before ? row - rows_before : 0, preview_rows);
             } catch (const std::exception& e) {
-                session().say(QString::fromUtf8(e.what()));
+                session().say(error_words(e));
                 return;
             }
             show_rows();

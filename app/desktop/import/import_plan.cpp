@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/import/import_plan.h"
 
+#include "app/desktop/core_words.h"
 #include "app/desktop/shown.h"
 #include "core/exchange/csv_reader.h"
 #include "core/exchange/gis_loader.h"
@@ -50,7 +51,7 @@ void read_head(ImportPlan& plan, std::size_t rows) {
             plan.rows.push_back({source->row(), {cells.begin(), cells.end()}});
         }
     } catch (const std::exception& e) {
-        plan.problem = QString::fromUtf8(e.what());
+        plan.problem = error_words(e);
     }
     plan.meaning.assign(plan.header.size(), {});
     plan.meter_of.assign(plan.header.size(), {});

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/plan/audit_panel.h"
 
+#include "app/desktop/core_words.h"
 #include "app/desktop/figure.h"
 #include "app/desktop/page.h"
 #include "app/desktop/task.h"
@@ -92,7 +93,7 @@ void AuditPanel::choose_file() {
     try {
         for (const auto& test : exchange::read_catches(path.toStdString()).tests) codes << q(test.code);
     } catch (const std::exception& e) {
-        state_->setText(QString::fromUtf8(e.what()));
+        state_->setText(error_words(e));
         state_->show();
         return;
     }
@@ -106,7 +107,7 @@ void AuditPanel::open_catches(const QString& path, const QString& test) {
     try {
         chosen_ = workflow::catch_test_in(path.toStdString(), utf8(test));
     } catch (const std::exception& e) {
-        state_->setText(QString::fromUtf8(e.what()));
+        state_->setText(error_words(e));
         state_->show();
         return;
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/plan/plan_page.h"
 
+#include "app/desktop/core_words.h"
 #include "app/desktop/figure.h"
 #include "app/desktop/plan/audit_panel.h"
 #include "app/desktop/plan/plan_scene.h"
@@ -190,7 +191,7 @@ void PlanPage::open_plan(const QString& path) {
         path_ = path;
         draft_ = false;
     } catch (const std::exception& e) {
-        QMessageBox::warning(this, tr("The plan cannot be read"), QString::fromUtf8(e.what()));
+        QMessageBox::warning(this, tr("The plan cannot be read"), error_words(e));
     }
 }
 
@@ -200,7 +201,7 @@ void PlanPage::open_plan_of_book(const QString& code) {
         path_.clear();
         draft_ = false;
     } catch (const std::exception& e) {
-        QMessageBox::warning(this, tr("The plan cannot be read"), QString::fromUtf8(e.what()));
+        QMessageBox::warning(this, tr("The plan cannot be read"), error_words(e));
     }
 }
 

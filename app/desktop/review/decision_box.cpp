@@ -2,6 +2,7 @@
 #include "app/desktop/review/decision_box.h"
 
 #include "app/desktop/clock.h"
+#include "app/desktop/core_words.h"
 #include "app/desktop/page.h"
 #include "app/desktop/review/review_view.h"
 
@@ -147,7 +148,7 @@ void DecisionBox::write() {
     try {
         workflow::decide(session_.book(), d);
     } catch (const std::exception& e) {
-        trouble_->setText(QString::fromUtf8(e.what()));
+        trouble_->setText(error_words(e));
         return;
     }
     session_.say(tr("The decision on %1 is in the book.").arg(q(d.application)));

@@ -234,7 +234,7 @@ void ReviewPage::queue_row_chosen(int row) {
         case_ = workflow::review_case(session().book(), chosen.code, known_);
     } catch (const std::exception& e) {
         case_.reset();
-        say_outcome(QString::fromUtf8(e.what()), true);
+        say_outcome(error_words(e), true);
     }
     show_case();
 }
@@ -306,7 +306,7 @@ bool ReviewPage::add_program(const QString& file) {
     try {
         known_.push_back(workflow::rebate_named(utf8(file)));
     } catch (const std::exception& e) {
-        say_outcome(QString::fromUtf8(e.what()), true);
+        say_outcome(error_words(e), true);
         return false;
     }
     known_files_[known_.back().name] = utf8(file);

@@ -374,7 +374,7 @@ bool SchedulePage::written(const QString& file, const std::function<void(const s
     try {
         write(file.toStdString());
     } catch (const std::exception& e) {
-        state_->setText(tr("Not written: %1").arg(QString::fromUtf8(e.what())));
+        state_->setText(tr("Not written: %1").arg(error_words(e)));
         state_->show();
         return false;
     }

@@ -506,6 +506,10 @@
         <source>Tolland Reach Water District, even water on sports turf (invented)</source>
         <translation>Distrito de Agua de Tolland Reach, riego parejo en césped deportivo (inventado)</translation>
     </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>y %1 más</translation>
+    </message>
 </context>
 <context>
     <name>EvidenceDialog</name>
@@ -1745,6 +1749,28 @@
     </message>
 </context>
 <context>
+    <name>audit</name>
+    <message>
+        <source>can %1: %2</source>
+        <translation>recipiente %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>core</name>
+    <message>
+        <source>row %1</source>
+        <translation>fila %1</translation>
+    </message>
+    <message>
+        <source>column %1</source>
+        <translation>columna %1</translation>
+    </message>
+    <message>
+        <source>found &quot;%1&quot;, expected %2</source>
+        <translation>se encontró «%1», se esperaba %2</translation>
+    </message>
+</context>
+<context>
     <name>evenfall::desktop::AuditPanel</name>
     <message>
         <source>Catches file…</source>
@@ -2331,10 +2357,6 @@
     <message>
         <source>%1: %2 rows read, %3 new, %4 there already, %5 with another value, %6 refused</source>
         <translation>%1: %2 filas leídas, %3 nuevas, %4 ya estaban, %5 con otro valor, %6 rechazadas</translation>
-    </message>
-    <message>
-        <source>found &quot;%1&quot;, expected %2</source>
-        <translation>se encontró «%1», se esperaba %2</translation>
     </message>
     <message>
         <source>and %1 more refused rows; the file of refused rows has all of them</source>
@@ -4000,6 +4022,53 @@ Qué tan seguro: %3</translation>
     <message>
         <source>Pictures (*.jpg *.jpeg *.png)</source>
         <translation>Imágenes (*.jpg *.jpeg *.png)</translation>
+    </message>
+</context>
+<context>
+    <name>exchange</name>
+    <message>
+        <source>%1; the file may be cut short</source>
+        <translation>%1; puede que el archivo esté cortado</translation>
+    </message>
+    <message>
+        <source>a day of the calendar such as 2024-06-30</source>
+        <translation>un día del calendario, como 2024-06-30</translation>
+    </message>
+    <message>
+        <source>day, month and four-digit year such as 30/06/2024</source>
+        <translation>día, mes y año de cuatro cifras, como 30/06/2024</translation>
+    </message>
+    <message>
+        <source>month, day and four-digit year such as 06/30/2024</source>
+        <translation>mes, día y año de cuatro cifras, como 06/30/2024</translation>
+    </message>
+    <message>
+        <source>four-digit year, month and day such as 2024/06/30</source>
+        <translation>año de cuatro cifras, mes y día, como 2024/06/30</translation>
+    </message>
+    <message>
+        <source>a value; this column may not be empty</source>
+        <translation>un valor; esta columna no puede estar vacía</translation>
+    </message>
+    <message>
+        <source>a number such as %1, without unit or thousands mark</source>
+        <translation>un número como %1, sin unidad ni separador de miles</translation>
+    </message>
+    <message>
+        <source>a number; this column may not be empty</source>
+        <translation>un número; esta columna no puede estar vacía</translation>
+    </message>
+    <message>
+        <source>a whole number from %1 to %2</source>
+        <translation>un número entero de %1 a %2</translation>
+    </message>
+    <message>
+        <source>a time such as 2024-06-30T06:00 (site&apos;s clock) or 2024-06-30T13:00:00Z</source>
+        <translation>una hora como 2024-06-30T06:00 (reloj del sitio) o 2024-06-30T13:00:00Z</translation>
+    </message>
+    <message>
+        <source>%1, then a time such as 06:00</source>
+        <translation>%1, y después una hora como 06:00</translation>
     </message>
 </context>
 </TS>
