@@ -5,6 +5,7 @@
 
 #include <QString>
 #include <exception>
+#include <string>
 #include <string_view>
 
 /// What the core says, in the language shown; English where the translation lacks it.
@@ -15,6 +16,7 @@ QString core_words(const Sentence& sentence);
 QString core_words(Phrase phrase);
 /// Fixed words that the core reads from its data (titles of programs) or keeps as text.
 QString core_words(std::string_view english);
+inline QString core_words(const std::string& english) { return core_words(std::string_view(english)); }
 /// What went wrong: a line for each issue of an InputError, the sentence of a BookError.
 QString error_words(const std::exception& error);
 /// "area A-1", "weather": what a finding speaks of.
