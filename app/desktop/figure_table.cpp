@@ -19,6 +19,8 @@ namespace {
 /// Taken from a cell before its text is laid out: padding and margins, with a little to spare.
 constexpr int room_beside = 20;
 constexpr int room_above = 8;
+/// What is taken at the least: text wider than the rest of its column is cut off.
+constexpr int room_beside_least = 16;
 
 }  // namespace
 
@@ -93,14 +95,26 @@ void FigureTable::set_widths() {
     // The table's own reckoning leaves out the padding of the style sheet and cuts lines off.
     for (int r = 0; r < rowCount(); ++r) {
         int height = verticalHeader()->defaultSectionSize();
-        for (int c = 0; c < columnCount(); ++c) {
+        for (int c = 0; c < columnCount(); c += columnSpan(r, c)) {
             const QTableWidgetItem* cell = item(r, c);
-            const QRect room(0, 0, std::max(24, columnWidth(c) - room_beside), 100000);
+            const QRect room(0, 0, std::max(24, width_of(r, c) - room_beside), 100000);
             const QRect text = QFontMetrics(cell->font()).boundingRect(room, Qt::TextWordWrap, cell->text());
             height = std::max(height, text.height() + room_above);
+            // A word that is longer than its column ends in dots.
+            if (!figure_at(r, c)) item(r, c)->setToolTip(text.width() > width_of(r, c) - room_beside_least ? cell->text() : QString());
         }
         setRowHeight(r, height);
     }
+}
+
+int FigureTable::width_of(int row, int column) const {
+    int width = 0;
+    for (int c = column; c < column + columnSpan(row, column); ++c) width += columnWidth(c);
+    return width;
+}
+
+bool FigureTable::figure_at(int row, int column) const {
+    return rows_[static_cast<std::size_t>(row)][static_cast<std::size_t>(column)].figure.has_value();
 }
 
 void FigureTable::changeEvent(QEvent* event) {

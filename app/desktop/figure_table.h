@@ -55,6 +55,9 @@ class FigureTable : public QTableWidget {
 
   private:
     void set_widths();
+    bool figure_at(int row, int column) const;
+    /// Of the cell, over all columns that it spans.
+    int width_of(int row, int column) const;
 
     std::vector<std::vector<FigureCell>> rows_;
     std::vector<int> parts_;

@@ -214,6 +214,7 @@ void MainWindow::show_entry(int index) {
     undo_.setActiveStack(entry.page->undo_stack());
     if (entry.page->undo_stack()) undo_.addStack(entry.page->undo_stack());
     undo_.setActiveStack(entry.page->undo_stack());
+    fill_actions();
     if (strip_->currentRow() != index) strip_->setCurrentRow(index);
     if (!strip_->hasFocus()) entry.page->setFocus();
 }

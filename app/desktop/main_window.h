@@ -57,6 +57,7 @@ class MainWindow : public QMainWindow {
     void new_book();
     void make_demo_book();
     void fill_recent();
+    void fill_actions();
     void book_changed();
     void units_changed();
     void task_started(Task* task);
@@ -78,6 +79,7 @@ class MainWindow : public QMainWindow {
     QLabel* work_ = nullptr;
     QPushButton* stop_ = nullptr;
     QMenu* recent_ = nullptr;
+    QMenu* actions_ = nullptr;  ///< of the page that is shown
     QAction* close_book_ = nullptr;
     QUndoGroup undo_;
 };

@@ -45,6 +45,9 @@ void MainWindow::build_menus() {
     edit->addSeparator();
     edit->addAction(tr("&Copy what is chosen"), QKeySequence(QStringLiteral("Ctrl+Shift+C")), this, &MainWindow::copy);
 
+    actions_ = menuBar()->addMenu(tr("Actio&ns"));
+    fill_actions();
+
     QMenu* go = menuBar()->addMenu(tr("&Go to"));
     for (std::size_t i = 0; i < entries_.size(); ++i) {
         const int index = static_cast<int>(i);
@@ -73,6 +76,14 @@ void MainWindow::build_menus() {
                "version 3 or later.")
                 .arg(QApplication::applicationVersion()));
     });
+}
+
+/// Only the actions of the page that is shown: an action in the menu answers to its keys everywhere.
+void MainWindow::fill_actions() {
+    if (!actions_) return;
+    actions_->clear();
+    if (page()) actions_->addActions(page()->actions());
+    actions_->menuAction()->setVisible(!actions_->isEmpty());
 }
 
 void MainWindow::fill_recent() {

@@ -4,14 +4,15 @@
 #include "app/desktop/figure_table.h"
 #include "app/desktop/main_window.h"
 #include "app/desktop/review/decision_box.h"
-#include "app/desktop/review/evidence_dialog.h"
+#include "app/desktop/review/case_panel.h"
+#include "app/desktop/review/evidence_panel.h"
+#include "app/desktop/review/evidence_view.h"
 #include "app/desktop/review/review_page.h"
 #include "app/desktop/review/review_view.h"
 #include "core/store/application_store.h"
 #include "core/store/filing_store.h"
 #include "core/store/journal_store.h"
-#include "tests/app/desktop_support.h"
-#include "tests/app/review_samples.h"
+#include "tests/app/desktop_office.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -25,6 +26,8 @@
 
 using namespace evenfall;
 using namespace evenfall::desktop;
+using evenfall::desktop::tests::cell_of;
+using evenfall::desktop::tests::Office;
 
 namespace {
 
@@ -45,28 +48,6 @@ QStringList office_mail(const evenfall::tests::TemporaryFolder& folder) {
     return files;
 }
 
-struct Office {
-    Office() {
-        session.create_book(q((folder / "office.evenfall").string()));
-        window.show_page(QStringLiteral("review"));
-        window.show();
-        page = qobject_cast<ReviewPage*>(window.page());
-        REQUIRE(page);
-    }
-    void add(const QStringList& files) {
-        page->add_filings(files);
-        REQUIRE(evenfall::desktop::tests::wait_for_work(session));
-        // The queue is worked out after that.
-        REQUIRE(QTest::qWaitFor([this] { return !page->queue().empty() && page->queue().front().review.has_value(); }, 60000));
-    }
-    evenfall::tests::TemporaryFolder folder;
-    Session session;
-    MainWindow window{session};
-    ReviewPage* page = nullptr;
-};
-
-QString cell_of(const FigureTable* table, int row, int column) { return table->item(row, column)->text(); }
-
 }  // namespace
 
 TEST_CASE("an officer reviews a filing and declines it, and the journal shows who, when and why", "[desktop][constructed]") {
@@ -77,7 +58,7 @@ TEST_CASE("an officer reviews a filing and declines it, and the journal shows wh
     REQUIRE(page->queue().size() == 3);
     REQUIRE(page->shown_case());
     CHECK(page->shown_case()->application.code == "A-9");
-    CHECK(cell_of(page->table(QStringLiteral("queue")), 0, 0) == QStringLiteral("A-9"));
+    CHECK(cell_of(page->table(QStringLiteral("queue")), 0, 0).startsWith(QStringLiteral("A-9\n")));
 
     // Claim beside recomputed, told by a sign and a word.
     bool differs = false;
@@ -148,20 +129,69 @@ TEST_CASE("a filing that cannot be used is named and the others come in", "[desk
     CHECK(office.page->queue().size() == 2);
 }
 
-TEST_CASE("the evidence of a row can be looked at side by side", "[desktop][constructed]") {
+TEST_CASE("the evidence stands beside the claim, rule or question that is chosen", "[desktop][constructed]") {
     Office office;
     office.add(office_mail(office.folder));
-    const auto& c = *office.page->shown_case();
+    ReviewPage* page = office.page;
+    EvidencePanel& evidence = page->evidence_panel();
+    CHECK(!evidence.isVisible());
+    QTest::mouseClick(page->case_panel().evidence_button(), Qt::LeftButton);
+    QCoreApplication::processEvents();
+    // Both are on the screen, one at the right of the other; at 1280 the queue gives its room.
+    FigureTable* claims = page->table(QStringLiteral("claims"));
+    REQUIRE(evidence.isVisible());
+    REQUIRE(claims->isVisible());
+    CHECK(!page->table(QStringLiteral("queue"))->isVisible());
+    CHECK(claims->mapToGlobal(QPoint(claims->width(), 0)).x() <= evidence.mapToGlobal(QPoint(0, 0)).x());
+    CHECK(claims->visibleRegion().boundingRect().height() > 100);
+    // The claim that differs is chosen, and the cans of its test stand there as they were typed.
+    REQUIRE(claims->currentRow() >= 0);
+    CHECK(cell_of(claims, claims->currentRow(), 4) == QStringLiteral("≠ differs"));
+    CHECK(evidence.about().contains(QStringLiteral("T-AFTER")));
+    CHECK(evidence.about().contains(QStringLiteral("0.81")));
+    const auto& c = *page->shown_case();
     REQUIRE(c.filing);
-    const auto both = evidence_tables(*c.filing, QStringLiteral("tests, T-BEFORE and T-AFTER"));
+    REQUIRE(evidence.tables().size() == 1);
+    const FigureTable* cans = evidence.tables().front();
+    const auto& test = c.filing->tests[1].test;
+    REQUIRE(test.code == "T-AFTER");
+    REQUIRE(cans->rowCount() == static_cast<int>(test.catches.size()));
+    for (int r = 0; r < cans->rowCount(); ++r) {
+        CHECK(cell_of(cans, r, 1).toDouble() == test.catches[static_cast<std::size_t>(r)].reading);
+    }
+    // Another row, another tab, another case: the evidence follows.
+    for (int r = 0; r < claims->rowCount(); ++r) {
+        if (cell_of(claims, r, 1) == QStringLiteral("T-BEFORE")) claims->setCurrentCell(r, 0);
+    }
+    CHECK(evidence.about().contains(QStringLiteral("T-BEFORE")));
+    page->case_panel().tabs()->setCurrentWidget(page->table(QStringLiteral("rules")));
+    CHECK(evidence.about().startsWith(QStringLiteral("✗ not met")));
+    page->show_application(QStringLiteral("A-1"));
+    CHECK(!evidence.about().startsWith(QStringLiteral("✗ not met")));
+    QTest::keyClick(&office.window, Qt::Key_I, Qt::ControlModifier);
+    CHECK(!evidence.isVisible());
+    CHECK(page->table(QStringLiteral("queue"))->isVisible());
+}
+
+TEST_CASE("evidence is found by whole names, and what is named stands out", "[desktop][constructed]") {
+    Office office;
+    office.add(office_mail(office.folder));
+    const auto& filing = *office.page->shown_case()->filing;
+    const auto both = evidence_tables(filing, QStringLiteral("tests, T-BEFORE and T-AFTER"));
     REQUIRE(both.size() == 1);
     CHECK(both.front().heads.size() == 4);
     CHECK(both.front().rows.size() == 24);
-    CHECK(evidence_tables(*c.filing, QStringLiteral("nothing of the kind")).empty());
-    const std::unique_ptr<QDialog> dialog(evidence_dialog(*c.filing, QStringLiteral("tests, T-AFTER; meters, MAIN"), nullptr));
-    REQUIRE(dialog);
-    dialog->setAttribute(Qt::WA_DeleteOnClose, false);
-    CHECK(dialog->findChildren<FigureTable*>().size() == 2);
+    CHECK(evidence_tables(filing, QStringLiteral("tests, T-AFTER"))[0].heads.size() == 2);
+    CHECK(evidence_tables(filing, QStringLiteral("tests, T-AFTERNOON"))[0].heads.size() == 4);  // none of that name: all
+    CHECK(evidence_tables(filing, QStringLiteral("tests, T-AFTER; meters, MAIN")).size() == 2);
+    CHECK(evidence_tables(filing, QStringLiteral("nothing of the kind")).empty());
+    const QString day = q(calendar::format_date(filing.tests[0].test.date));
+    const auto weather = evidence_tables(filing, QStringLiteral("weather, ") + day);
+    REQUIRE(weather.size() == 2);  // what was caught that day, and the days
+    CHECK(weather[0].heads.size() == 2);
+    int strong = 0;
+    for (const auto& row : weather[1].rows) strong += row.front().strong ? 1 : 0;
+    CHECK(strong == 1);
 }
 
 TEST_CASE("a recomputed figure explains itself", "[desktop][constructed]") {

@@ -27,26 +27,34 @@ DecisionBox::DecisionBox(Session& session, QWidget* parent) : QWidget(parent), s
     choices->setSpacing(gap);
     choices->addWidget(heading(tr("Decide")));
     auto* group = new QButtonGroup(this);
-    const QStringList names{tr("&Approve"), tr("&Decline"), tr("As&k for more"), tr("&Open again")};
+    const QStringList names{tr("&Approve"), tr("&Decline"), tr("As&k for more"), tr("&Open again"),
+                            tr("&Take up"), tr("Back to re&ceived"), tr("Pa&id")};
+    const QStringList tips{{}, {}, {}, {}, tr("Under review from now on"), tr("What was missing has come"), tr("The amount was paid out")};
     for (std::size_t i = 0; i < says_.size(); ++i) {
         says_[i] = new QPushButton(names[static_cast<qsizetype>(i)]);
         says_[i]->setCheckable(true);
+        says_[i]->setToolTip(tips[static_cast<qsizetype>(i)]);
         group->addButton(says_[i], static_cast<int>(i));
         choices->addWidget(says_[i]);
-        connect(says_[i], &QPushButton::toggled, this, &DecisionBox::refresh);
+        connect(says_[i], &QPushButton::toggled, this, &DecisionBox::answer_chosen);
     }
+    over_ = faint(tr("Nothing may follow from here."));
+    choices->addWidget(over_);
     choices->addStretch(1);
+    column->addLayout(choices);
     take_ = new QPushButton(tr("&Reasons by the rules"));
     take_->setToolTip(tr("Puts the reasons that the rules give into the field, to go on from"));
-    choices->addWidget(take_);
-    column->addLayout(choices);
 
     reason_ = new QPlainTextEdit;
     reason_->setTabChangesFocus(true);
     reason_->setAccessibleName(tr("Reason"));
     reason_->setPlaceholderText(tr("Reason, for the applicant and the journal"));
     reason_->setFixedHeight(54);
-    column->addWidget(reason_);
+    auto* why = new QHBoxLayout;
+    why->setSpacing(gap);
+    why->addWidget(reason_, 1);
+    why->addWidget(take_, 0, Qt::AlignTop);
+    column->addLayout(why);
     auto* row = new QHBoxLayout;
     row->setSpacing(12);
     who_ = new QLineEdit(q(user_text()));
@@ -65,7 +73,7 @@ DecisionBox::DecisionBox(Session& session, QWidget* parent) : QWidget(parent), s
     who_->setAccessibleName(tr("Who decides"));
     auto* amount_label = faint(tr("Amount"));
     amount_label->setBuddy(amount_);
-    amount_->setAccessibleName(tr("Amount approved"));
+    amount_->setAccessibleName(tr("Amount approved or paid"));
     row->addWidget(who_label);
     row->addWidget(who_, 2);
     row->addWidget(amount_label);
@@ -89,7 +97,9 @@ void DecisionBox::show_case(const workflow::ReviewedCase* c) {
     rule_reasons_ = c ? reasons_of(*c) : QString();
     reason_->clear();
     trouble_->clear();
-    amount_->setValue(c && c->review && c->review->payment ? c->review->payment->total : 0.0);
+    by_the_rules_ = c && c->review && c->review->payment ? c->review->payment->total : 0.0;
+    approved_ = c && !c->application.history.empty() ? c->application.history.back().amount : std::nullopt;
+    amount_->setValue(by_the_rules_);
     amount_->setSuffix(currency_.empty() ? QString() : QChar(0xA0) + q(currency_));
     // An exclusive group keeps one button down for ever.
     QButtonGroup* group = says_[0]->group();
@@ -106,18 +116,41 @@ std::optional<OfficerSays> DecisionBox::chosen() const {
     return std::nullopt;
 }
 
+/// What was approved is what is paid, unless somebody says otherwise.
+void DecisionBox::answer_chosen() {
+    if (chosen() == OfficerSays::pay) amount_->setValue(approved_.value_or(0.0));
+    if (chosen() == OfficerSays::approve) amount_->setValue(by_the_rules_);
+    refresh();
+}
+
 void DecisionBox::refresh() {
-    const bool open = !application_.empty() && session_.can_write();
+    const bool any = !application_.empty();
+    const bool open = any && session_.can_write();
+    bool follows = false;
     for (std::size_t i = 0; i < says_.size(); ++i) {
-        says_[i]->setEnabled(open && workflow::can_decide(status_, static_cast<OfficerSays>(i)));
+        const auto says = static_cast<OfficerSays>(i);
+        const bool can = workflow::can_decide(status_, says);
+        says_[i]->setVisible(can);
+        says_[i]->setEnabled(open && can);
+        follows = follows || can;
     }
+    over_->setVisible(any && !follows);
     const auto says = chosen();
-    amount_->setEnabled(open && says == OfficerSays::approve);
-    reason_->setEnabled(open);
-    who_->setEnabled(open);
-    take_->setEnabled(open && !rule_reasons_.isEmpty());
+    amount_->setEnabled(open && says && workflow::needs_amount(*says));
+    reason_->setEnabled(open && follows);
+    who_->setEnabled(open && follows);
+    take_->setEnabled(open && follows && !rule_reasons_.isEmpty());
     write_->setEnabled(open && says.has_value());
-    write_->setToolTip(session_.has_book() && !session_.can_write() ? session_.read_only_reason() : QString());
+    write_->setToolTip(session_.has_book() && !session_.can_write() ? session_.read_only_reason() : tr("Ctrl+Return"));
+}
+
+void DecisionBox::take_focus() {
+    for (QPushButton* b : says_) {
+        if (b->isEnabled() && !b->isHidden()) {
+            b->setFocus(Qt::ShortcutFocusReason);
+            return;
+        }
+    }
 }
 
 void DecisionBox::choose(OfficerSays says) {
@@ -128,7 +161,7 @@ void DecisionBox::choose(OfficerSays says) {
 void DecisionBox::write() {
     const auto says = chosen();
     if (!says || application_.empty()) return;
-    if (reason_->toPlainText().trimmed().isEmpty()) {
+    if (workflow::needs_reason(*says) && reason_->toPlainText().trimmed().isEmpty()) {
         trouble_->setText(tr("Write the reason first."));
         reason_->setFocus();
         return;
@@ -144,7 +177,7 @@ void DecisionBox::write() {
     d.reason = utf8(reason_->toPlainText().trimmed());
     d.who = utf8(who_->text().trimmed());
     d.at = now_text();
-    if (*says == OfficerSays::approve) d.amount = amount_->value();
+    if (workflow::needs_amount(*says)) d.amount = amount_->value();
     try {
         workflow::decide(session_.book(), d);
     } catch (const std::exception& e) {

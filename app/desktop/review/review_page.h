@@ -2,26 +2,25 @@
 #pragma once
 
 #include "app/desktop/page.h"
-#include "app/workflow/review_desk.h"
+#include "app/desktop/review/queue_panel.h"
+#include "app/workflow/applications.h"
 
 #include <QTimer>
-#include <map>
 #include <optional>
 #include <vector>
 
-class QComboBox;
-class QLabel;
-class QPlainTextEdit;
-class QTabWidget;
+class QFrame;
 
 namespace evenfall::desktop {
 
+class ApplicationDialog;
+class CasePanel;
 class DecisionBox;
+class EvidencePanel;
 class FigureTable;
 
-/// The officer's desk: the applications of the book, each claim beside the figure worked out again,
-/// rules, questions with their evidence, payment, letter, history, and the decision.
-/// Tests: tests/app/desktop_review_test.cpp
+/// The officer's desk: the queue, the case, and the evidence beside it.
+/// Tests: tests/app/desktop_review_test.cpp, tests/app/desktop_desk_test.cpp
 class ReviewPage : public Page {
     Q_OBJECT
 
@@ -35,21 +34,30 @@ class ReviewPage : public Page {
     /// Brings filings in, judged by the program chosen.
     void add_filings(const QStringList& files);
     /// A program from a file; false, and a word about it, when it cannot be read.
-    bool add_program(const QString& file);
-    void show_application(const QString& code);
+    bool add_program(const QString& file) { return queue_panel_->add_program(file); }
+    void show_application(const QString& code) { show_named({false, utf8(code)}); }
+    /// A filing that belongs to no application.
+    void show_filing(const QString& sha256) { show_named({true, utf8(sha256)}); }
+    /// Opens an application by hand, for the waiting filing that is shown or for paper. The dialog is shown
+    /// and belongs to the page; null when the book cannot be written.
+    ApplicationDialog* open_by_hand(bool for_filing);
     /// Memo and letter of the case shown.
     void write_papers(const QString& folder, const std::vector<std::string>& formats);
     /// Which program draws PDF; empty: the one beside this program.
     void set_print_program(const std::filesystem::path& program) { print_program_ = program; }
 
     const std::vector<workflow::ReviewedCase>& queue() const { return queue_; }
-    const std::optional<workflow::ReviewedCase>& shown_case() const { return case_; }
-    DecisionBox* decision() const { return decision_; }
-    FigureTable* table(const QString& name) const;  ///< queue, claims, rules, questions, payment, history
-    QString state() const;
+    /// Filings that belong to no application.
+    const std::vector<workflow::WaitingFiling>& waiting() const { return waiting_; }
+    const std::optional<workflow::ReviewedCase>& shown_case() const;
+    CasePanel& case_panel() const { return *case_panel_; }
+    EvidencePanel& evidence_panel() const { return *evidence_panel_; }
+    DecisionBox* decision() const;
+    FigureTable* table(const QString& name) const;  ///< queue, claims, rules, questions, payment, history, filings
+    QString state() const { return queue_panel_->said(); }
     QString letter() const;
-    /// The raw data behind the chosen row; nothing when there are none.
-    void show_evidence();
+    /// The raw data beside the chosen row, or not.
+    void show_evidence(bool shown);
 
   Q_SIGNALS:
     /// The queue has been worked out and put in order.
@@ -59,44 +67,33 @@ class ReviewPage : public Page {
 
   protected:
     void showEvent(QShowEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
-    void build_queue(QVBoxLayout* column);
-    void build_case(QVBoxLayout* column);
+    void build_actions();
     void reload();
     void work_out();
     void show_queue();
-    void queue_row_chosen(int row);
-    void show_case();
-    QString evidence() const;
+    void show_named(const CaseName& name);
+    std::optional<CaseName> shown_name() const;
+    bool shown_stands(const CaseName& name) const;
     void evidence_changed();
-    void say_outcome(const QString& words, bool warn);
+    void share_room();
 
-    QComboBox* program_;
     QPushButton* add_;
+    QPushButton* open_;
     QPushButton* papers_;
-    QLabel* state_;
-    FigureTable* queue_table_;
-    QLabel* title_;
-    QLabel* summary_;
-    QTabWidget* tabs_;
-    FigureTable* claims_;
-    FigureTable* rules_;
-    FigureTable* questions_;
-    FigureTable* payment_;
-    FigureTable* history_;
-    QPlainTextEdit* letter_;
-    QLabel* where_;
-    QPushButton* evidence_;
-    DecisionBox* decision_;
+    QueuePanel* queue_panel_;
+    CasePanel* case_panel_;
+    EvidencePanel* evidence_panel_;
+    QFrame* queue_card_;
+    QFrame* evidence_card_;
     QTimer retry_;
-    workflow::KnownPrograms known_;
-    std::map<std::string, std::string> known_files_;  ///< name of a program to the file it came from
     std::vector<workflow::ReviewedCase> queue_;
-    std::optional<workflow::ReviewedCase> case_;
+    std::vector<workflow::WaitingFiling> waiting_;
     std::filesystem::path print_program_;
-    bool filling_ = false;
     bool worked_out_ = true;
+    bool evidence_asked_ = false;  ///< somebody has said whether it is to be shown
 };
 
 }  // namespace evenfall::desktop

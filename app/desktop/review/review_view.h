@@ -3,7 +3,7 @@
 
 #include "app/desktop/figure.h"
 #include "app/desktop/figure_table.h"
-#include "app/workflow/review_desk.h"
+#include "app/workflow/applications.h"
 
 #include <vector>
 
@@ -12,7 +12,9 @@
 /// Tests: tests/app/desktop_review_test.cpp
 namespace evenfall::desktop {
 
-FigureRows queue_table(const std::vector<workflow::ReviewedCase>& queue);
+/// Applications, and behind them, under a heading of their own, the filings that belong to none. The
+/// name of a case stands above that of its applicant, its status above what the rules say.
+FigureRows queue_table(const std::vector<workflow::ReviewedCase>& queue, const std::vector<workflow::WaitingFiling>& waiting);
 /// Claims beside our figures.
 FigureRows claims_table(const workflow::ReviewedCase& c);
 FigureRows rules_table(const workflow::ReviewedCase& c);
@@ -20,18 +22,19 @@ FigureRows questions_table(const workflow::ReviewedCase& c);
 FigureRows payment_table(const workflow::ReviewedCase& c);
 FigureRows history_table(const workflow::ReviewedCase& c);
 
-/// Where in the filing the evidence of a row stands: "tests, T-1"; empty when nothing is said.
-QString claim_evidence(const workflow::ReviewedCase& c, int row);
-QString rule_evidence(const workflow::ReviewedCase& c, int row);
-QString question_evidence(const workflow::ReviewedCase& c, int row);
+FigureRows filings_table(const std::vector<store::StoredFiling>& filings);
+
+/// Text from outside, fit to be shown.
+QString stranger_text(const std::string& text);
+QString money_text(double amount, const std::string& currency);
 
 QString status_title(review::Status status);
 QString decision_title(review::Decision decision);
+QString agreement_title(review::Agreement agreement);
+QString outcome_title(review::RuleOutcome outcome);
+/// "DU, low quarter" of "du_lq".
+QString claim_name(const std::string& claim);
 /// The reasons by the rules, to start from: what is not met, or what is missing.
 QString reasons_of(const workflow::ReviewedCase& c);
-
-/// The raw data that a piece of evidence points at: catch tests side by side, readings, invoices,
-/// devices, attachments. Empty when it points at nothing that can be laid out.
-std::vector<TitledRows> evidence_tables(const review::Filing& filing, const QString& evidence);
 
 }  // namespace evenfall::desktop

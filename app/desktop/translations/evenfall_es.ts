@@ -512,14 +512,138 @@
     </message>
 </context>
 <context>
-    <name>EvidenceDialog</name>
+    <name>EvidenceView</name>
     <message>
-        <source>Evidence in the filing</source>
-        <translation>Pruebas en el expediente</translation>
+        <source>Catches as typed</source>
+        <translation>Lo captado, como se escribió</translation>
     </message>
     <message>
-        <source>Where it stands: %1</source>
-        <translation>Dónde está: %1</translation>
+        <source>Can, %1</source>
+        <translation>Recipiente, %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>(left out: %1)</source>
+        <translation>(excluido: %1)</translation>
+    </message>
+    <message>
+        <source>Meter %1, register in %2</source>
+        <translation>Medidor %1, registro en %2</translation>
+    </message>
+    <message>
+        <source>Read at (UTC)</source>
+        <translation>Leído (UTC)</translation>
+    </message>
+    <message>
+        <source>Register</source>
+        <translation>Registro</translation>
+    </message>
+    <message>
+        <source>Weather of station %1 as typed</source>
+        <translation>Clima de la estación %1, como se escribió</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Rain, %1</source>
+        <translation>Lluvia, %1</translation>
+    </message>
+    <message>
+        <source>Reference ET, %1</source>
+        <translation>ET de referencia, %1</translation>
+    </message>
+    <message>
+        <source>Wind, %1</source>
+        <translation>Viento, %1</translation>
+    </message>
+    <message>
+        <source>Areas</source>
+        <translation>Zonas</translation>
+    </message>
+    <message>
+        <source>Area</source>
+        <translation>Zona</translation>
+    </message>
+    <message>
+        <source>Size as typed</source>
+        <translation>Superficie como se escribió</translation>
+    </message>
+    <message>
+        <source>Sector</source>
+        <translation>Sector</translation>
+    </message>
+    <message>
+        <source>Meter</source>
+        <translation>Medidor</translation>
+    </message>
+    <message>
+        <source>Invoices</source>
+        <translation>Facturas</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Número</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Importe</translation>
+    </message>
+    <message>
+        <source>Attachment</source>
+        <translation>Adjunto</translation>
+    </message>
+    <message>
+        <source>Devices</source>
+        <translation>Dispositivos</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Tipo</translation>
+    </message>
+    <message>
+        <source>Count</source>
+        <translation>Cantidad</translation>
+    </message>
+    <message>
+        <source>Attachments</source>
+        <translation>Adjuntos</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Archivo</translation>
+    </message>
+    <message>
+        <source>Bytes</source>
+        <translation>Bytes</translation>
+    </message>
+    <message>
+        <source>SHA-256</source>
+        <translation>SHA-256</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>%1: claimed %2, recomputed %3, %4</source>
+        <translation>%1: declarado %2, recalculado %3, %4</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -848,116 +972,16 @@
         <translation>el expediente %1, calculado aquí de nuevo</translation>
     </message>
     <message>
-        <source>Catches as typed</source>
-        <translation>Lo captado, como se escribió</translation>
-    </message>
-    <message>
-        <source>Can, %1</source>
-        <translation>Recipiente, %1</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>(left out: %1)</source>
-        <translation>(excluido: %1)</translation>
-    </message>
-    <message>
-        <source>Meter %1, register in %2</source>
-        <translation>Medidor %1, registro en %2</translation>
-    </message>
-    <message>
-        <source>Read at (UTC)</source>
-        <translation>Leído (UTC)</translation>
-    </message>
-    <message>
-        <source>Register</source>
-        <translation>Registro</translation>
-    </message>
-    <message>
-        <source>Weather of station %1 as typed</source>
-        <translation>Clima de la estación %1, como se escribió</translation>
-    </message>
-    <message>
-        <source>Day</source>
-        <translation>Día</translation>
-    </message>
-    <message>
-        <source>Rain, %1</source>
-        <translation>Lluvia, %1</translation>
-    </message>
-    <message>
-        <source>Reference ET, %1</source>
-        <translation>ET de referencia, %1</translation>
-    </message>
-    <message>
-        <source>Wind, %1</source>
-        <translation>Viento, %1</translation>
-    </message>
-    <message>
-        <source>Areas</source>
-        <translation>Zonas</translation>
-    </message>
-    <message>
-        <source>Area</source>
-        <translation>Zona</translation>
-    </message>
-    <message>
-        <source>Size as typed</source>
-        <translation>Superficie como se escribió</translation>
-    </message>
-    <message>
-        <source>Sector</source>
-        <translation>Sector</translation>
-    </message>
-    <message>
-        <source>Meter</source>
-        <translation>Medidor</translation>
-    </message>
-    <message>
-        <source>Invoices</source>
-        <translation>Facturas</translation>
-    </message>
-    <message>
-        <source>Number</source>
-        <translation>Número</translation>
-    </message>
-    <message>
         <source>Of</source>
         <translation>De</translation>
-    </message>
-    <message>
-        <source>Date</source>
-        <translation>Fecha</translation>
     </message>
     <message>
         <source>Amount</source>
         <translation>Importe</translation>
     </message>
     <message>
-        <source>Attachment</source>
-        <translation>Adjunto</translation>
-    </message>
-    <message>
-        <source>Kind</source>
-        <translation>Tipo</translation>
-    </message>
-    <message>
-        <source>Count</source>
-        <translation>Cantidad</translation>
-    </message>
-    <message>
-        <source>Attachments</source>
-        <translation>Adjuntos</translation>
-    </message>
-    <message>
         <source>File</source>
         <translation>Archivo</translation>
-    </message>
-    <message>
-        <source>Bytes</source>
-        <translation>Bytes</translation>
     </message>
     <message>
         <source>SHA-256</source>
@@ -1004,16 +1028,8 @@
         <translation>solo cifras</translation>
     </message>
     <message>
-        <source>Application</source>
-        <translation>Solicitud</translation>
-    </message>
-    <message>
         <source>Status</source>
         <translation>Estado</translation>
-    </message>
-    <message>
-        <source>By the rules</source>
-        <translation>Según las reglas</translation>
     </message>
     <message>
         <source>Risk</source>
@@ -1022,10 +1038,6 @@
     <message>
         <source>If approved</source>
         <translation>Si se aprueba</translation>
-    </message>
-    <message>
-        <source>Applicant</source>
-        <translation>Solicitante</translation>
     </message>
     <message>
         <source>Risk points of %1</source>
@@ -1114,6 +1126,38 @@
     <message>
         <source>every rule of the program is met</source>
         <translation>se cumplen todas las reglas del programa</translation>
+    </message>
+    <message>
+        <source>Case</source>
+        <translation>Caso</translation>
+    </message>
+    <message>
+        <source>Status, rules</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>Filings without an application: %1</source>
+        <translation>Expedientes sin solicitud: %1</translation>
+    </message>
+    <message>
+        <source>Filing</source>
+        <translation>Expediente</translation>
+    </message>
+    <message>
+        <source>Came in (UTC)</source>
+        <translation>Llegó (UTC)</translation>
+    </message>
+    <message>
+        <source>Signature</source>
+        <translation>Firma</translation>
+    </message>
+    <message>
+        <source>not signed</source>
+        <translation>sin firma</translation>
+    </message>
+    <message>
+        <source>signed</source>
+        <translation>firmado</translation>
     </message>
 </context>
 <context>
@@ -1771,6 +1815,57 @@
     </message>
 </context>
 <context>
+    <name>evenfall::desktop::ApplicationDialog</name>
+    <message>
+        <source>New application</source>
+        <translation>Nueva solicitud</translation>
+    </message>
+    <message>
+        <source>Opened by hand for the filing %1. It is reviewed at once.</source>
+        <translation>Abierta a mano para el expediente %1. Se revisa en seguida.</translation>
+    </message>
+    <message>
+        <source>Opened by hand, for what came on paper. Filings can be put into it later.</source>
+        <translation>Abierta a mano, para lo que llegó en papel. Después se le pueden añadir expedientes.</translation>
+    </message>
+    <message>
+        <source>&amp;Number</source>
+        <translation>&amp;Número</translation>
+    </message>
+    <message>
+        <source>&amp;Received on</source>
+        <translation>&amp;Recibida el</translation>
+    </message>
+    <message>
+        <source>&amp;Applicant</source>
+        <translation>Solicit&amp;ante</translation>
+    </message>
+    <message>
+        <source>&amp;Site, its code</source>
+        <translation>&amp;Sitio, su código</translation>
+    </message>
+    <message>
+        <source>&amp;Program</source>
+        <translation>&amp;Programa</translation>
+    </message>
+    <message>
+        <source>N&amp;ote, for the history and the journal</source>
+        <translation>N&amp;ota, para el historial y el diario</translation>
+    </message>
+    <message>
+        <source>&amp;Who opens it</source>
+        <translation>&amp;Quién la abre</translation>
+    </message>
+    <message>
+        <source>Open the application</source>
+        <translation>Abrir la solicitud</translation>
+    </message>
+    <message>
+        <source>Application %1 is in the book.</source>
+        <translation>La solicitud %1 está en el libro.</translation>
+    </message>
+</context>
+<context>
     <name>evenfall::desktop::AuditPanel</name>
     <message>
         <source>Catches file…</source>
@@ -1893,6 +1988,117 @@
     </message>
 </context>
 <context>
+    <name>evenfall::desktop::CasePanel</name>
+    <message>
+        <source>Take this filing o&amp;ut</source>
+        <translation>Sacar este e&amp;xpediente</translation>
+    </message>
+    <message>
+        <source>&amp;Show the evidence</source>
+        <translation>Mostrar las pr&amp;uebas</translation>
+    </message>
+    <message>
+        <source>The raw data beside the chosen row (Ctrl+I)</source>
+        <translation>Los datos originales junto a la fila elegida (Ctrl+I)</translation>
+    </message>
+    <message>
+        <source>Figures</source>
+        <translation>Cifras</translation>
+    </message>
+    <message>
+        <source>Rules</source>
+        <translation>Reglas</translation>
+    </message>
+    <message>
+        <source>Questions</source>
+        <translation>Preguntas</translation>
+    </message>
+    <message>
+        <source>Payment</source>
+        <translation>Pago</translation>
+    </message>
+    <message>
+        <source>Letter to the applicant</source>
+        <translation>Carta al solicitante</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Carta</translation>
+    </message>
+    <message>
+        <source>History</source>
+        <translation>Historial</translation>
+    </message>
+    <message>
+        <source>Filings</source>
+        <translation>Expedientes</translation>
+    </message>
+    <message>
+        <source>Filing %1</source>
+        <translation>Expediente %1</translation>
+    </message>
+    <message>
+        <source>%1, %2, site %3</source>
+        <translation>%1, %2, sitio %3</translation>
+    </message>
+    <message>
+        <source>Program %1</source>
+        <translation>Programa %1</translation>
+    </message>
+    <message>
+        <source>no application</source>
+        <translation>sin solicitud</translation>
+    </message>
+    <message>
+        <source>status: %1</source>
+        <translation>estado: %1</translation>
+    </message>
+    <message>
+        <source>by the rules: %1</source>
+        <translation>según las reglas: %1</translation>
+    </message>
+    <message>
+        <source>signed</source>
+        <translation>firmado</translation>
+    </message>
+    <message>
+        <source>not signed</source>
+        <translation>sin firma</translation>
+    </message>
+    <message>
+        <source>filing %1…</source>
+        <translation>expediente %1…</translation>
+    </message>
+    <message>
+        <source>it carries the number %1</source>
+        <translation>lleva el número %1</translation>
+    </message>
+    <message>
+        <source>No application is chosen</source>
+        <translation>No hay ninguna solicitud elegida</translation>
+    </message>
+    <message>
+        <source>Questions (%1)</source>
+        <translation>Preguntas (%1)</translation>
+    </message>
+    <message>
+        <source>Choose a row to see where its evidence stands.</source>
+        <translation>Elija una fila para ver dónde están sus pruebas.</translation>
+    </message>
+    <message>
+        <source>Evidence: %1</source>
+        <translation>Pruebas: %1</translation>
+    </message>
+    <message>
+        <source>The filing was not taken out</source>
+        <translation>El expediente no se sacó</translation>
+    </message>
+    <message>
+        <source>Filing %1 belongs to no application now.</source>
+        <translation>El expediente %1 ya no pertenece a ninguna solicitud.</translation>
+    </message>
+</context>
+<context>
     <name>evenfall::desktop::ChartPanel</name>
     <message>
         <source>Copy picture and table</source>
@@ -1915,7 +2121,7 @@
     </message>
     <message>
         <source>As&amp;k for more</source>
-        <translation>&amp;Pedir más</translation>
+        <translation>Pedir má&amp;s</translation>
     </message>
     <message>
         <source>&amp;Open again</source>
@@ -1939,7 +2145,7 @@
     </message>
     <message>
         <source>&amp;Write the decision</source>
-        <translation>&amp;Escribir la decisión</translation>
+        <translation>Escribir la de&amp;cisión</translation>
     </message>
     <message>
         <source>Who</source>
@@ -1954,10 +2160,6 @@
         <translation>Importe</translation>
     </message>
     <message>
-        <source>Amount approved</source>
-        <translation>Importe aprobado</translation>
-    </message>
-    <message>
         <source>Write the reason first.</source>
         <translation>Escriba primero el motivo.</translation>
     </message>
@@ -1968,6 +2170,42 @@
     <message>
         <source>The decision on %1 is in the book.</source>
         <translation>La decisión sobre %1 está en el libro.</translation>
+    </message>
+    <message>
+        <source>&amp;Take up</source>
+        <translation>&amp;Tomar en revisión</translation>
+    </message>
+    <message>
+        <source>Back to re&amp;ceived</source>
+        <translation>De vuelta a &amp;recibida</translation>
+    </message>
+    <message>
+        <source>Pa&amp;id</source>
+        <translation>Pa&amp;gada</translation>
+    </message>
+    <message>
+        <source>Under review from now on</source>
+        <translation>En revisión desde ahora</translation>
+    </message>
+    <message>
+        <source>What was missing has come</source>
+        <translation>Llegó lo que faltaba</translation>
+    </message>
+    <message>
+        <source>The amount was paid out</source>
+        <translation>El importe se pagó</translation>
+    </message>
+    <message>
+        <source>Nothing may follow from here.</source>
+        <translation>Desde aquí no puede seguir nada.</translation>
+    </message>
+    <message>
+        <source>Amount approved or paid</source>
+        <translation>Importe aprobado o pagado</translation>
+    </message>
+    <message>
+        <source>Ctrl+Return</source>
+        <translation>Ctrl+Intro</translation>
     </message>
 </context>
 <context>
@@ -1983,6 +2221,33 @@
     <message>
         <source>depth caught; hatching marks a can left out</source>
         <translation>lámina captada; el rayado marca un recipiente excluido</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::EvidencePanel</name>
+    <message>
+        <source>What the evidence is about</source>
+        <translation>De qué tratan las pruebas</translation>
+    </message>
+    <message>
+        <source>Evidence</source>
+        <translation>Pruebas</translation>
+    </message>
+    <message>
+        <source>Where it stands: %1</source>
+        <translation>Dónde está: %1</translation>
+    </message>
+    <message>
+        <source>Choose a claim, a rule or a question to see the raw data that it speaks of.</source>
+        <translation>Elija una cifra, una regla o una pregunta para ver los datos originales de los que habla.</translation>
+    </message>
+    <message>
+        <source>It points at nothing in the filing.</source>
+        <translation>No señala nada en el expediente.</translation>
+    </message>
+    <message>
+        <source>The filing holds no raw data there.</source>
+        <translation>El expediente no tiene datos originales ahí.</translation>
     </message>
 </context>
 <context>
@@ -2302,6 +2567,49 @@
     <message>
         <source>Double click or Return: how this figure came about</source>
         <translation>Doble clic o Intro: cómo se obtuvo esta cifra</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::FilingBox</name>
+    <message>
+        <source>This filing belongs to no application</source>
+        <translation>Este expediente no pertenece a ninguna solicitud</translation>
+    </message>
+    <message>
+        <source>Put it into an application of its site, or open a new one for it. Nothing is decided on before.</source>
+        <translation>Póngalo en una solicitud de su sitio o abra una nueva para él. Antes no se decide nada.</translation>
+    </message>
+    <message>
+        <source>P&amp;ut it there</source>
+        <translation>Po&amp;nerlo ahí</translation>
+    </message>
+    <message>
+        <source>New app&amp;lication…</source>
+        <translation>Nueva solici&amp;tud…</translation>
+    </message>
+    <message>
+        <source>&amp;Application of its site</source>
+        <translation>&amp;Solicitud de su sitio</translation>
+    </message>
+    <message>
+        <source>&amp;Who</source>
+        <translation>&amp;Quién</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>ninguna aún</translation>
+    </message>
+    <message>
+        <source>There is no application of site %1.</source>
+        <translation>No hay ninguna solicitud del sitio %1.</translation>
+    </message>
+    <message>
+        <source>The filing belongs to application %1 now.</source>
+        <translation>El expediente pertenece ahora a la solicitud %1.</translation>
     </message>
 </context>
 <context>
@@ -2854,6 +3162,10 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         <source>Review</source>
         <translation>Revisión</translation>
     </message>
+    <message>
+        <source>Actio&amp;ns</source>
+        <translation>Acci&amp;ones</translation>
+    </message>
 </context>
 <context>
     <name>evenfall::desktop::PlanDocument</name>
@@ -3065,6 +3377,33 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
     <message>
         <source>Drawing of the plan</source>
         <translation>Dibujo del plano</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::QueuePanel</name>
+    <message>
+        <source>the one that each filing names</source>
+        <translation>el que nombra cada expediente</translation>
+    </message>
+    <message>
+        <source>From a &amp;file…</source>
+        <translation>De un arc&amp;hivo…</translation>
+    </message>
+    <message>
+        <source>Rebate program</source>
+        <translation>Programa de reembolso</translation>
+    </message>
+    <message>
+        <source>Programs (*.json)</source>
+        <translation>Programas (*.json)</translation>
+    </message>
+    <message>
+        <source>&amp;Program for new filings</source>
+        <translation>&amp;Programa para expedientes nuevos</translation>
+    </message>
+    <message>
+        <source>Applications, in the order in which to look at them</source>
+        <translation>Solicitudes, en el orden en que conviene mirarlas</translation>
     </message>
 </context>
 <context>
@@ -3300,66 +3639,6 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         <translation>Carpeta para el informe y la carta</translation>
     </message>
     <message>
-        <source>From a &amp;file…</source>
-        <translation>De un &amp;archivo…</translation>
-    </message>
-    <message>
-        <source>the one that each filing names</source>
-        <translation>el que nombra cada expediente</translation>
-    </message>
-    <message>
-        <source>%1 names no program that is known here; it is kept. Choose a program and add it again.</source>
-        <translation>%1 no nombra ningún programa conocido aquí; se guarda. Elija un programa y añádalo de nuevo.</translation>
-    </message>
-    <message>
-        <source>Rebate program</source>
-        <translation>Programa de reembolso</translation>
-    </message>
-    <message>
-        <source>Programs (*.json)</source>
-        <translation>Programas (*.json)</translation>
-    </message>
-    <message>
-        <source>&amp;Program for new filings</source>
-        <translation>&amp;Programa para expedientes nuevos</translation>
-    </message>
-    <message>
-        <source>Applications, in the order in which to look at them</source>
-        <translation>Solicitudes, en el orden en que conviene mirarlas</translation>
-    </message>
-    <message>
-        <source>Figures</source>
-        <translation>Cifras</translation>
-    </message>
-    <message>
-        <source>Rules</source>
-        <translation>Reglas</translation>
-    </message>
-    <message>
-        <source>Questions</source>
-        <translation>Preguntas</translation>
-    </message>
-    <message>
-        <source>Payment</source>
-        <translation>Pago</translation>
-    </message>
-    <message>
-        <source>Letter to the applicant</source>
-        <translation>Carta al solicitante</translation>
-    </message>
-    <message>
-        <source>Letter</source>
-        <translation>Carta</translation>
-    </message>
-    <message>
-        <source>History</source>
-        <translation>Historial</translation>
-    </message>
-    <message>
-        <source>&amp;Show the evidence</source>
-        <translation>&amp;Mostrar las pruebas</translation>
-    </message>
-    <message>
         <source>No book is open.</source>
         <translation>No hay ningún libro abierto.</translation>
     </message>
@@ -3370,50 +3649,6 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
     <message>
         <source>Working out the applications</source>
         <translation>Calculando las solicitudes</translation>
-    </message>
-    <message>
-        <source>No application is chosen</source>
-        <translation>No hay ninguna solicitud elegida</translation>
-    </message>
-    <message>
-        <source>%1, %2, site %3</source>
-        <translation>%1, %2, sitio %3</translation>
-    </message>
-    <message>
-        <source>Program %1</source>
-        <translation>Programa %1</translation>
-    </message>
-    <message>
-        <source>status: %1</source>
-        <translation>estado: %1</translation>
-    </message>
-    <message>
-        <source>by the rules: %1</source>
-        <translation>según las reglas: %1</translation>
-    </message>
-    <message>
-        <source>signed</source>
-        <translation>firmado</translation>
-    </message>
-    <message>
-        <source>not signed</source>
-        <translation>sin firma</translation>
-    </message>
-    <message>
-        <source>filing %1…</source>
-        <translation>expediente %1…</translation>
-    </message>
-    <message>
-        <source>Questions (%1)</source>
-        <translation>Preguntas (%1)</translation>
-    </message>
-    <message>
-        <source>Choose a row to see where its evidence stands.</source>
-        <translation>Elija una fila para ver dónde están sus pruebas.</translation>
-    </message>
-    <message>
-        <source>Evidence: %1</source>
-        <translation>Pruebas: %1</translation>
     </message>
     <message>
         <source>Reviewing the filings</source>
@@ -3428,16 +3663,48 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         <translation>%1 nuevos en el libro, %2 rechazados.</translation>
     </message>
     <message>
-        <source>%1 carries no application number; it is kept, and stands in no queue.</source>
-        <translation>%1 no lleva número de solicitud; se guarda y no está en ninguna cola.</translation>
-    </message>
-    <message>
         <source>Writing memo and letter</source>
         <translation>Escribiendo informe y carta</translation>
     </message>
     <message>
         <source>Memo and letter are in %1.</source>
         <translation>El informe y la carta están en %1.</translation>
+    </message>
+    <message>
+        <source>%1 carries no application number; it stands below the applications.</source>
+        <translation>%1 no lleva número de solicitud; está debajo de las solicitudes.</translation>
+    </message>
+    <message>
+        <source>%1 names no program that is known here; it stands below the applications.</source>
+        <translation>%1 no nombra ningún programa conocido aquí; está debajo de las solicitudes.</translation>
+    </message>
+    <message>
+        <source>New application…</source>
+        <translation>Nueva solicitud…</translation>
+    </message>
+    <message>
+        <source>&amp;Next case</source>
+        <translation>Caso siguie&amp;nte</translation>
+    </message>
+    <message>
+        <source>&amp;Previous case</source>
+        <translation>Caso &amp;anterior</translation>
+    </message>
+    <message>
+        <source>&amp;Evidence beside the case</source>
+        <translation>&amp;Pruebas junto al caso</translation>
+    </message>
+    <message>
+        <source>&amp;Decide</source>
+        <translation>&amp;Decidir</translation>
+    </message>
+    <message>
+        <source>&amp;Write the decision</source>
+        <translation>&amp;Escribir la decisión</translation>
+    </message>
+    <message>
+        <source>New &amp;application…</source>
+        <translation>Nueva &amp;solicitud…</translation>
     </message>
 </context>
 <context>
