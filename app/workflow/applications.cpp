@@ -4,6 +4,7 @@
 #include "app/workflow/review_book.h"
 #include "core/exchange/filing_json.h"
 #include "core/input_error.h"
+#include "core/sentence.h"
 #include "core/store/application_store.h"
 
 #include <algorithm>
@@ -21,7 +22,7 @@ std::string trimmed(const std::string& text) {
 }
 
 /// A word that stands alone on a line wherever it is shown.
-std::string required(const std::string& text, const char* missing, const char* expected) {
+std::string required(const std::string& text, Phrase missing, Phrase expected) {
     std::string word = trimmed(text);
     if (word.empty()) throw InputError(missing, expected);
     if (printable(word, word.size()) != word) throw InputError(printable(word), expected);
@@ -30,13 +31,13 @@ std::string required(const std::string& text, const char* missing, const char* e
 
 calendar::Instant moment(const std::string& at) {
     const auto when = calendar::parse_instant(at);
-    if (!when) throw InputError(printable(at), "an instant such as 2024-06-30T12:00:00Z");
+    if (!when) throw InputError(printable(at), phrase("workflow", "an instant such as 2024-06-30T12:00:00Z"));
     return *when;
 }
 
 Application application_named(const store::Book& book, const std::string& number) {
     auto found = store::find_application(book, number);
-    if (!found) throw InputError(printable(number), "the number of an application in the book");
+    if (!found) throw InputError(printable(number), phrase("workflow", "the number of an application in the book"));
     return *std::move(found);
 }
 
@@ -44,12 +45,12 @@ Application application_named(const store::Book& book, const std::string& number
 void require_free(const store::Book& book, const store::StoredFiling& filing, const std::string& site) {
     const auto taken = store::applications_with_filing(book, filing.sha256);
     if (!taken.empty()) {
-        throw InputError("filing " + printable(filing.code) + " of application " + printable(taken.front()),
-                         "a filing that belongs to no application");
+        throw InputError({phrase("workflow", "filing %1 of application %2"), printable(filing.code), printable(taken.front())},
+                         phrase("workflow", "a filing that belongs to no application"));
     }
     if (filing.site != site) {
-        throw InputError("filing " + printable(filing.code) + " of site " + printable(filing.site),
-                         "a filing of the application's site, " + printable(site));
+        throw InputError({phrase("workflow", "filing %1 of site %2"), printable(filing.code), printable(filing.site)},
+                         {phrase("workflow", "a filing of the application's site, %1"), printable(site)});
     }
 }
 
@@ -59,7 +60,7 @@ review::Filing read(const store::StoredFiling& stored) { return exchange::read_f
 calendar::Instant received_at(const OpenedByHand& opened, calendar::Instant now) {
     const auto today = calendar::parse_date(calendar::format_instant(now).substr(0, 10));
     if (today && opened.received > *today) {
-        throw InputError(calendar::format_date(opened.received), "a day that is not after " + calendar::format_date(*today));
+        throw InputError(calendar::format_date(opened.received), {phrase("workflow", "a day that is not after %1"), calendar::format_date(*today)});
     }
     if (today && opened.received == *today) return now;
     return moment(calendar::format_date(opened.received) + "T00:00:00Z");
@@ -87,16 +88,16 @@ WaitingFiling worked_out(const store::Book& book, store::StoredFiling stored, co
 }  // namespace
 
 Application open_application(store::Book& book, const OpenedByHand& opened) {
-    const std::string who = required(opened.who, "an application opened by nobody", "the name of whoever opens it");
+    const std::string who = required(opened.who, phrase("workflow", "an application opened by nobody"), phrase("workflow", "the name of whoever opens it"));
     const calendar::Instant now = moment(opened.at);
     Application a;
-    a.code = required(opened.number, "an application without a number", "its number, in one line");
+    a.code = required(opened.number, phrase("workflow", "an application without a number"), phrase("workflow", "its number, in one line"));
     a.applicant = trimmed(opened.applicant);
     a.site = trimmed(opened.site);
     a.program = opened.program.name;
     a.currency = opened.program.currency;
     store::Transaction all(book);
-    if (store::find_application(book, a.code)) throw InputError(printable(a.code), "a number that no application in the book has");
+    if (store::find_application(book, a.code)) throw InputError(printable(a.code), phrase("workflow", "a number that no application in the book has"));
     for (const std::string& name : opened.filings) {
         const auto stored = filing_named(book, name);
         if (a.site.empty()) a.site = stored.site;
@@ -104,8 +105,8 @@ Application open_application(store::Book& book, const OpenedByHand& opened) {
         require_free(book, stored, a.site);
         a.filings.push_back({stored.sha256, "both"});
     }
-    required(a.applicant, "an application of nobody", "the name of the applicant");
-    required(a.site, "an application without a site", "the code of the site");
+    required(a.applicant, phrase("workflow", "an application of nobody"), phrase("workflow", "the name of the applicant"));
+    required(a.site, phrase("workflow", "an application without a site"), phrase("workflow", "the code of the site"));
     a.history.push_back({received_at(opened, now), who, review::Status::received, trimmed(opened.note), {}});
     store::add_application(book, a, opened.at);
     if (!a.filings.empty()) review_at_once(book, a, opened.program, now);
@@ -114,7 +115,7 @@ Application open_application(store::Book& book, const OpenedByHand& opened) {
 }
 
 Application attach_filings(store::Book& book, const FilingMove& move) {
-    const std::string who = required(move.who, "a filing moved by nobody", "the name of whoever does it");
+    const std::string who = required(move.who, phrase("workflow", "a filing moved by nobody"), phrase("workflow", "the name of whoever does it"));
     moment(move.at);
     store::Transaction all(book);
     const Application a = application_named(book, move.application);
@@ -128,18 +129,18 @@ Application attach_filings(store::Book& book, const FilingMove& move) {
 }
 
 Application take_out_filings(store::Book& book, const FilingMove& move) {
-    const std::string who = required(move.who, "a filing moved by nobody", "the name of whoever does it");
+    const std::string who = required(move.who, phrase("workflow", "a filing moved by nobody"), phrase("workflow", "the name of whoever does it"));
     moment(move.at);
     store::Transaction all(book);
     const Application a = application_named(book, move.application);
     if (!waits_for_decision(a.status())) {
-        throw InputError("application " + printable(a.code) + ", " + std::string(review::text_of(a.status())),
-                         "an application that waits for a decision");
+        throw InputError({phrase("workflow", "application %1, which is decided"), printable(a.code)},
+                         phrase("workflow", "an application that waits for a decision"));
     }
     for (const std::string& name : move.filings) {
         const auto stored = filing_named(book, name);
         const bool own = std::any_of(a.filings.begin(), a.filings.end(), [&](const auto& f) { return f.sha256 == stored.sha256; });
-        if (!own) throw InputError("filing " + printable(stored.code), "a filing of application " + printable(a.code));
+        if (!own) throw InputError({phrase("workflow", "filing %1"), printable(stored.code)}, {phrase("workflow", "a filing of application %1"), printable(a.code)});
         store::remove_application_filing(book, a.code, stored.sha256, move.at, who);
     }
     all.commit();

@@ -4338,4 +4338,95 @@ Qué tan seguro: %3</translation>
         <translation>%1, y después una hora como 06:00</translation>
     </message>
 </context>
+<context>
+    <name>workflow</name>
+    <message>
+        <source>an instant such as 2024-06-30T12:00:00Z</source>
+        <translation>un momento como 2024-06-30T12:00:00Z</translation>
+    </message>
+    <message>
+        <source>the number of an application in the book</source>
+        <translation>el número de una solicitud del libro</translation>
+    </message>
+    <message>
+        <source>filing %1 of application %2</source>
+        <translation>expediente %1 de la solicitud %2</translation>
+    </message>
+    <message>
+        <source>a filing that belongs to no application</source>
+        <translation>un expediente que no pertenezca a ninguna solicitud</translation>
+    </message>
+    <message>
+        <source>filing %1 of site %2</source>
+        <translation>expediente %1 del sitio %2</translation>
+    </message>
+    <message>
+        <source>a filing of the application&apos;s site, %1</source>
+        <translation>un expediente del sitio de la solicitud, %1</translation>
+    </message>
+    <message>
+        <source>a day that is not after %1</source>
+        <translation>un día que no sea posterior al %1</translation>
+    </message>
+    <message>
+        <source>an application opened by nobody</source>
+        <translation>una solicitud que nadie abre</translation>
+    </message>
+    <message>
+        <source>the name of whoever opens it</source>
+        <translation>el nombre de quien la abre</translation>
+    </message>
+    <message>
+        <source>an application without a number</source>
+        <translation>una solicitud sin número</translation>
+    </message>
+    <message>
+        <source>its number, in one line</source>
+        <translation>su número, en una línea</translation>
+    </message>
+    <message>
+        <source>a number that no application in the book has</source>
+        <translation>un número que no tenga ninguna solicitud del libro</translation>
+    </message>
+    <message>
+        <source>an application of nobody</source>
+        <translation>una solicitud de nadie</translation>
+    </message>
+    <message>
+        <source>the name of the applicant</source>
+        <translation>el nombre del solicitante</translation>
+    </message>
+    <message>
+        <source>an application without a site</source>
+        <translation>una solicitud sin sitio</translation>
+    </message>
+    <message>
+        <source>the code of the site</source>
+        <translation>el código del sitio</translation>
+    </message>
+    <message>
+        <source>a filing moved by nobody</source>
+        <translation>un expediente que nadie mueve</translation>
+    </message>
+    <message>
+        <source>the name of whoever does it</source>
+        <translation>el nombre de quien lo hace</translation>
+    </message>
+    <message>
+        <source>application %1, which is decided</source>
+        <translation>solicitud %1, que ya está decidida</translation>
+    </message>
+    <message>
+        <source>an application that waits for a decision</source>
+        <translation>una solicitud que espere una decisión</translation>
+    </message>
+    <message>
+        <source>filing %1</source>
+        <translation>expediente %1</translation>
+    </message>
+    <message>
+        <source>a filing of application %1</source>
+        <translation>un expediente de la solicitud %1</translation>
+    </message>
+</context>
 </TS>
