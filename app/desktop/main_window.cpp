@@ -192,6 +192,8 @@ QWidget* MainWindow::build_side() {
     auto* language = new QPushButton(session_.language() == QStringLiteral("es") ? QStringLiteral("English")
                                                                                  : QStringLiteral("Español"));
     connect(language, &QPushButton::clicked, this, [this] {
+        // The pages are made anew.
+        if (!pages_may_close()) return;
         session_.set_language(session_.language() == QStringLiteral("es") ? QStringLiteral("en")
                                                                           : QStringLiteral("es"));
     }, Qt::QueuedConnection);
@@ -313,8 +315,19 @@ void MainWindow::task_started(Task* task) {
     });
 }
 
+bool MainWindow::pages_may_close() {
+    for (const Entry& e : entries_) {
+        if (e.page && !e.page->may_close()) return false;
+    }
+    return true;
+}
+
 void MainWindow::closeEvent(QCloseEvent* event) {
-    // Unsaved entries stay in their journal and are back at the next start, so nothing is asked.
+    // Entries of the field sheet stay in their journal and are back at the next start; a plan has none.
+    if (!pages_may_close()) {
+        event->ignore();
+        return;
+    }
     if (session_.task() && session_.task()->running()) session_.task()->stop();
     event->accept();
 }

@@ -53,6 +53,7 @@ class MainWindow : public QMainWindow {
     void build_menus();
     QWidget* build_side();
     void show_entry(int index);
+    bool pages_may_close();
     void choose_book();
     void new_book();
     void make_demo_book();

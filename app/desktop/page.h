@@ -25,6 +25,8 @@ class Page : public QWidget {
 
     /// The steps that undo and redo work on while the page is shown; null when it has none.
     virtual QUndoStack* undo_stack() { return nullptr; }
+    /// Whether what the page holds may go; asks where it would be lost.
+    virtual bool may_close() { return true; }
     virtual void units_changed() {}
     virtual void book_changed() {}
     virtual void theme_changed() { update(); }

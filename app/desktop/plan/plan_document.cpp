@@ -42,6 +42,21 @@ class SwapPlan : public QUndoCommand {
     plan::Plan plan_;
 };
 
+class SwapName : public QUndoCommand {
+  public:
+    SwapName(PlanDocument& document, std::string name)
+        : QUndoCommand(PlanDocument::tr("Rename the plan")), document_(document), name_(std::move(name)) {}
+    void redo() override {
+        std::swap(document_.plan_.name, name_);
+        Q_EMIT document_.renamed();
+    }
+    void undo() override { redo(); }
+
+  private:
+    PlanDocument& document_;
+    std::string name_;
+};
+
 PlanDocument::PlanDocument(QObject* parent) : QObject(parent) {
     options_.window_shares = {0.05};
     options_.threads = std::max(1U, std::thread::hardware_concurrency());
@@ -73,6 +88,10 @@ void PlanDocument::remove_head(std::size_t index) {
 
 void PlanDocument::set_plan(plan::Plan plan, const QString& what) {
     undo_.push(new SwapPlan(*this, std::move(plan), what));
+}
+
+void PlanDocument::rename(std::string name) {
+    if (plan_.name != name) undo_.push(new SwapName(*this, std::move(name)));
 }
 
 double PlanDocument::radius(std::size_t index) const {

@@ -32,6 +32,8 @@ class PlanDocument : public QObject {
     /// The whole plan anew in one step, such as a fitted layout.
     void set_plan(plan::Plan plan, const QString& what);
 
+    void rename(std::string name);
+
     const std::optional<plan::Overlap>& overlap() const { return overlap_; }
     const QString& problem() const { return problem_; }
     /// Radius of a head as it is computed, in the plan's unit; from the nozzle table where it says so.
@@ -41,12 +43,14 @@ class PlanDocument : public QObject {
     /// Heads were added or taken away, or the plan is another one.
     void rebuilt();
     void head_changed(std::size_t index);
+    void renamed();
     /// The prediction is up to date.
     void predicted();
 
   private:
     friend class SwapHead;
     friend class SwapPlan;
+    friend class SwapName;
     void predict();
     void predict_after(std::size_t index);
 

@@ -1,13 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/plan/plan_page.h"
 
-#include "app/desktop/core_words.h"
 #include "app/desktop/figure.h"
 #include "app/desktop/plan/audit_panel.h"
 #include "app/desktop/plan/plan_scene.h"
-#include "app/workflow/plans.h"
-#include "core/exchange/plan_file.h"
-#include "core/store/plan_store.h"
 
 #include <QApplication>
 #include <QCheckBox>
@@ -19,12 +15,9 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
-#include <QMenu>
-#include <QMessageBox>
 #include <QPainter>
 #include <QPrinter>
 #include <QPushButton>
-#include <QSaveFile>
 #include <QTabWidget>
 #include <QVBoxLayout>
 #include <cmath>
@@ -77,13 +70,21 @@ PlanPage::PlanPage(Session& session, QWidget* parent)
     });
     of_book_ = add_action(tr("Plan of the book…"));
     connect(of_book_, &QPushButton::clicked, this, &PlanPage::choose_plan_of_book);
-    auto* add = add_action(tr("Add a head"));
-    connect(add_action(tr("Save the plan…"), true), &QPushButton::clicked, this, &PlanPage::save);
+    connect(add_action(tr("Save as a file…")), &QPushButton::clicked, this, &PlanPage::save);
+    keep_ = add_action(tr("Keep in the book…"), true);
+    connect(keep_, &QPushButton::clicked, this, &PlanPage::keep_as);
     scene_ = new PlanScene(document_, {theme(), 1.0}, this);
     view_ = new PlanView(*scene_);
     auto* columns = new QHBoxLayout;
     columns->setSpacing(12);
     auto* drawing = new QVBoxLayout;
+    title_ = heading({});
+    title_->setTextFormat(Qt::PlainText);
+    title_->setWordWrap(true);
+    state_ = faint({});
+    state_->setWordWrap(true);
+    drawing->addWidget(title_);
+    drawing->addWidget(state_);
     drawing->addWidget(view_, 1);
     auto* shows = new QHBoxLayout;
     auto* field = new QCheckBox(tr("Predicted rate"));
@@ -92,6 +93,8 @@ PlanPage::PlanPage(Session& session, QWidget* parent)
     shows->addWidget(field);
     shows->addWidget(dry);
     shows->addStretch(1);
+    auto* add = new QPushButton(tr("&Add a head"));
+    shows->addWidget(add);
     drawing->addLayout(shows);
     auto* keys = faint(tr("+ − zoom, 0 fits, N and P choose a head, arrows move it"));
     keys->setWordWrap(true);
@@ -107,29 +110,19 @@ PlanPage::PlanPage(Session& session, QWidget* parent)
     columns->addWidget(card(right), 5);
     body()->addLayout(columns, 1);
 
-    connect(add, &QPushButton::clicked, this, [this] {
-        const QPointF centre = view_->mapToScene(view_->viewport()->rect().center());
-        plan::Head h;
-        std::string id = "H";
-        id += std::to_string(document_.plan().heads.size() + 1);
-        h.id = id;
-        h.x = std::round(centre.x());
-        h.y = std::round(-centre.y());
-        h.radius = document_.plan().heads.empty() ? 30.0 : document_.radius(0);
-        h.flow = document_.plan().heads.empty() ? std::optional(4.0) : document_.plan().heads.front().flow;
-        if (!h.flow) h.flow = 4.0;
-        document_.add_head(h);
-        scene_->choose(static_cast<int>(document_.plan().heads.size()) - 1);
-    });
+    connect(add, &QPushButton::clicked, this, &PlanPage::add_head);
     connect(field, &QCheckBox::toggled, scene_, &PlanScene::set_field_shown);
     connect(dry, &QCheckBox::toggled, scene_, &PlanScene::set_dry_shown);
     connect(scene_, &PlanScene::head_chosen, this, &PlanPage::show_head);
     connect(&document_, &PlanDocument::predicted, this, &PlanPage::show_figures);
     connect(&document_, &PlanDocument::head_changed, this, [this] { show_head(scene_->chosen()); });
+    connect(&document_, &PlanDocument::renamed, this, &PlanPage::show_home);
+    connect(&document_.undo_stack(), &QUndoStack::cleanChanged, this, &PlanPage::show_home);
     connect(audit_, &AuditPanel::answered, this, &PlanPage::show_cans);
     connect(audit_, &AuditPanel::head_chosen, this, [this](int index) { scene_->choose(index); });
     connect(tabs_, &QTabWidget::currentChanged, this, &PlanPage::show_cans);
     setFocusProxy(view_);
+    build_actions();
     document_.replace(first_plan());
     show_head(-1);
     book_changed();
@@ -185,45 +178,6 @@ QDoubleSpinBox* PlanPage::number(double low, double high, const QString& name) {
     return box;
 }
 
-void PlanPage::open_plan(const QString& path) {
-    try {
-        document_.replace(exchange::read_plan(path.toStdString()));
-        path_ = path;
-        draft_ = false;
-    } catch (const std::exception& e) {
-        QMessageBox::warning(this, tr("The plan cannot be read"), error_words(e));
-    }
-}
-
-void PlanPage::open_plan_of_book(const QString& code) {
-    try {
-        document_.replace(workflow::plan_named(session().book(), utf8(code)).plan);
-        path_.clear();
-        draft_ = false;
-    } catch (const std::exception& e) {
-        QMessageBox::warning(this, tr("The plan cannot be read"), error_words(e));
-    }
-}
-
-void PlanPage::choose_plan_of_book() {
-    QMenu menu(this);
-    for (const auto& code : store::plan_codes(session().book(), "")) {
-        menu.addAction(q(code), this, [this, code] { open_plan_of_book(q(code)); });
-    }
-    menu.exec(of_book_->mapToGlobal(QPoint(0, of_book_->height())));
-}
-
-void PlanPage::book_changed() {
-    const bool any = session().has_book() && !store::plan_codes(session().book(), "").empty();
-    of_book_->setEnabled(any);
-    of_book_->setToolTip(any ? QString() : tr("There is no plan in the book."));
-    // The draft of the first look gives way to a real plan, as long as nobody has worked on it.
-    if (any && draft_ && document_.undo_stack().count() == 0) {
-        open_plan_of_book(q(store::plan_codes(session().book(), "").front()));
-    }
-    audit_->book_changed();
-}
-
 void PlanPage::units_changed() {
     show_figures();
     audit_->units_changed();
@@ -244,18 +198,19 @@ void PlanPage::show_cans() {
     view_->set_part(marks.empty() ? QRectF() : part.adjusted(-margin, -margin, margin, margin));
 }
 
-void PlanPage::save() {
-    QString path = QFileDialog::getSaveFileName(this, tr("Save the plan"), path_, tr("Plans (*.json)"));
-    if (path.isEmpty()) return;
-    QSaveFile file(path);
-    const QByteArray text = QByteArray::fromStdString(exchange::plan_text(document_.plan()));
-    if (!file.open(QIODevice::WriteOnly) || file.write(text) != text.size() || !file.commit()) {
-        QMessageBox::warning(this, tr("The plan was not saved"), file.errorString());
-        return;
-    }
-    path_ = path;
-    document_.undo_stack().setClean();
-    session().say(tr("The plan was saved."));
+void PlanPage::add_head() {
+    const QPointF centre = view_->mapToScene(view_->viewport()->rect().center());
+    plan::Head h;
+    std::string id = "H";
+    id += std::to_string(document_.plan().heads.size() + 1);
+    h.id = id;
+    h.x = std::round(centre.x());
+    h.y = std::round(-centre.y());
+    h.radius = document_.plan().heads.empty() ? 30.0 : document_.radius(0);
+    h.flow = document_.plan().heads.empty() ? std::optional(4.0) : document_.plan().heads.front().flow;
+    if (!h.flow) h.flow = 4.0;
+    document_.add_head(h);
+    scene_->choose(static_cast<int>(document_.plan().heads.size()) - 1);
 }
 
 void PlanPage::show_head(int index) {

@@ -2943,6 +2943,61 @@ no se usa</translation>
     </message>
 </context>
 <context>
+    <name>evenfall::desktop::KeepDialog</name>
+    <message>
+        <source>Keep the plan in the book</source>
+        <translation>Guardar el plano en el libro</translation>
+    </message>
+    <message>
+        <source>a short name of its own, such as P-NORTH</source>
+        <translation>un nombre corto propio, como P-NORTE</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nombre</translation>
+    </message>
+    <message>
+        <source>&amp;Code</source>
+        <translation>&amp;Código</translation>
+    </message>
+    <message>
+        <source>&amp;Site</source>
+        <translation>&amp;Sitio</translation>
+    </message>
+    <message>
+        <source>&amp;Who keeps it</source>
+        <translation>&amp;Quién lo guarda</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Guardarlo</translation>
+    </message>
+    <message>
+        <source>A new plan of the book.</source>
+        <translation>Un plano nuevo del libro.</translation>
+    </message>
+    <message>
+        <source>Revision %1 of the plan %2; the earlier ones stay.</source>
+        <translation>Revisión %1 del plano %2; las anteriores quedan.</translation>
+    </message>
+    <message>
+        <source>Give the plan a code first.</source>
+        <translation>Primero dé un código al plano.</translation>
+    </message>
+    <message>
+        <source>There is no site in the book; import one first.</source>
+        <translation>No hay ningún sitio en el libro; importe uno primero.</translation>
+    </message>
+    <message>
+        <source>Write who keeps it.</source>
+        <translation>Escriba quién lo guarda.</translation>
+    </message>
+</context>
+<context>
     <name>evenfall::desktop::MainWindow</name>
     <message>
         <source>Stop</source>
@@ -3177,6 +3232,10 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         <source>Remove a head</source>
         <translation>Quitar un aspersor</translation>
     </message>
+    <message>
+        <source>Rename the plan</source>
+        <translation>Cambiar el nombre del plano</translation>
+    </message>
 </context>
 <context>
     <name>evenfall::desktop::PlanPage</name>
@@ -3199,14 +3258,6 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
     <message>
         <source>Plans (*.json)</source>
         <translation>Planos (*.json)</translation>
-    </message>
-    <message>
-        <source>Add a head</source>
-        <translation>Añadir un aspersor</translation>
-    </message>
-    <message>
-        <source>Save the plan…</source>
-        <translation>Guardar el plano…</translation>
     </message>
     <message>
         <source>Predicted rate</source>
@@ -3363,6 +3414,94 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
     <message>
         <source>Arc, °</source>
         <translation>Arco, °</translation>
+    </message>
+    <message>
+        <source>&amp;Plan of the book…</source>
+        <translation>&amp;Plano del libro…</translation>
+    </message>
+    <message>
+        <source>&amp;Keep in the book</source>
+        <translation>&amp;Guardar en el libro</translation>
+    </message>
+    <message>
+        <source>&amp;Save as a file…</source>
+        <translation>Guardar como &amp;archivo…</translation>
+    </message>
+    <message>
+        <source>%1, site %2</source>
+        <translation>%1, sitio %2</translation>
+    </message>
+    <message>
+        <source>%1, site %2: %3</source>
+        <translation>%1, sitio %2: %3</translation>
+    </message>
+    <message>
+        <source>Ctrl+S</source>
+        <translation>Ctrl+S</translation>
+    </message>
+    <message>
+        <source>No book is open.</source>
+        <translation>No hay ningún libro abierto.</translation>
+    </message>
+    <message>
+        <source>Plan without a name</source>
+        <translation>Plano sin nombre</translation>
+    </message>
+    <message>
+        <source>%1 in the book, site %2, revision %3</source>
+        <translation>%1 en el libro, sitio %2, revisión %3</translation>
+    </message>
+    <message>
+        <source>from the file %1</source>
+        <translation>del archivo %1</translation>
+    </message>
+    <message>
+        <source>of another book</source>
+        <translation>de otro libro</translation>
+    </message>
+    <message>
+        <source>kept nowhere yet</source>
+        <translation>aún sin guardar</translation>
+    </message>
+    <message>
+        <source>changed since</source>
+        <translation>cambiado desde entonces</translation>
+    </message>
+    <message>
+        <source>Changes to the plan</source>
+        <translation>Cambios en el plano</translation>
+    </message>
+    <message>
+        <source>The changes to this plan are not in the book. Keep them as the next revision of %1, or give them up?</source>
+        <translation>Los cambios de este plano no están en el libro. ¿Guardarlos como la próxima revisión de %1, o renunciar a ellos?</translation>
+    </message>
+    <message>
+        <source>The changes to this plan are kept nowhere. Give them up?</source>
+        <translation>Los cambios de este plano no están guardados. ¿Renunciar a ellos?</translation>
+    </message>
+    <message>
+        <source>The plan is in the book as %1, revision %2.</source>
+        <translation>El plano está en el libro como %1, revisión %2.</translation>
+    </message>
+    <message>
+        <source>Nothing has changed since it was kept.</source>
+        <translation>Nada ha cambiado desde que se guardó.</translation>
+    </message>
+    <message>
+        <source>The plan was not kept</source>
+        <translation>El plano no se guardó</translation>
+    </message>
+    <message>
+        <source>Save as a file…</source>
+        <translation>Guardar como archivo…</translation>
+    </message>
+    <message>
+        <source>Keep in the book…</source>
+        <translation>Guardar en el libro…</translation>
+    </message>
+    <message>
+        <source>&amp;Add a head</source>
+        <translation>Añadir un as&amp;persor</translation>
     </message>
 </context>
 <context>
@@ -4427,6 +4566,10 @@ Qué tan seguro: %3</translation>
     <message>
         <source>a filing of application %1</source>
         <translation>un expediente de la solicitud %1</translation>
+    </message>
+    <message>
+        <source>the code of a plan in the book</source>
+        <translation>el código de un plano del libro</translation>
     </message>
 </context>
 </TS>
