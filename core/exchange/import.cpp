@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/import.h"
 
+#include "core/exchange/bag_digest.h"
+#include "core/exchange/conflict_table.h"
 #include "core/exchange/csv_reader.h"
-#include "core/exchange/file_digest.h"
 #include "core/exchange/gis_loader.h"
 #include "core/exchange/import_run.h"
 #include "core/exchange/table_map.h"
@@ -77,18 +78,35 @@ void refuse_file(ImportResult& result, const InputError& error) {
 /// How many records a file changed.
 std::size_t changed(const ImportResult& r) { return r.added + r.replaced; }
 
+/// What all files of a call share.
+struct Shared {
+    std::unique_ptr<RejectsWriter> rejects;
+    std::unique_ptr<Choices> choices;
+    std::unique_ptr<store::ConflictRows> listed;
+};
+
+void note_decided_before(ImportRun& run) {
+    const std::size_t n = run.result.decided_before;
+    if (n == 0) return;
+    run.note((n == 1 ? std::string("1 value was") : std::to_string(n) + " values were") +
+             " replaced or set aside before, and what the book has stands. To take the file's all the same, "
+             "choose so for the record.");
+}
+
 void import_one(store::Book& book, const ImportOptions& options, OpenFile& file,
-                ImportResult& result, RejectsWriter* rejects) {
+                ImportResult& result, const Shared& shared) {
     const std::string name = std::filesystem::path(result.file).filename().string();
     const std::string kind(name_of(result.kind));
     const std::int64_t import = store::add_import(book, {name, kind, "", options.at, 0});
-    ImportRun run{book, options, *file.rows, *file.columns, file.format, import, result, rejects};
+    ImportRun run{book,   options, *file.rows,           *file.columns,        file.format,
+                  import, result,  shared.rejects.get(), shared.choices.get(), shared.listed.get()};
     try {
         import_kind(run);
     } catch (const InputError& e) {
         refuse_file(result, e);
         return;
     }
+    note_decided_before(run);
     store::set_import_added(book, import, static_cast<std::int64_t>(changed(result)));
     // Only now: of a file that is refused on its way no more is read than it takes to refuse it.
     store::set_import_digest(book, import, sha256_of_file(result.file));
@@ -100,11 +118,15 @@ void import_one(store::Book& book, const ImportOptions& options, OpenFile& file,
     }
 }
 
-bool acceptable(const std::vector<ImportResult>& results, const ImportOptions& options) {
+bool all_read(const std::vector<ImportResult>& results, const ImportOptions& options) {
     return std::all_of(results.begin(), results.end(), [&](const ImportResult& r) {
-        const bool rows = r.complete && (r.rejected == 0 || options.accept_rest);
-        return rows && (r.conflicts == 0 || options.conflicts != ConflictChoice::refuse);
+        return r.complete && (r.rejected == 0 || options.accept_rest);
     });
+}
+
+bool acceptable(const std::vector<ImportResult>& results, const ImportOptions& options) {
+    return all_read(results, options) &&
+           std::all_of(results.begin(), results.end(), [](const ImportResult& r) { return r.open == 0; });
 }
 
 /// The map of each file.
@@ -145,11 +167,16 @@ std::vector<ImportResult> import_files(store::Book& book,
     std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
         return results[a].kind < results[b].kind;
     });
-    std::unique_ptr<RejectsWriter> rejects;
-    if (options.rejects) rejects = std::make_unique<RejectsWriter>(*options.rejects);
+    Shared shared;
+    if (options.rejects) shared.rejects = std::make_unique<RejectsWriter>(*options.rejects);
+    if (options.choices) shared.choices = std::make_unique<Choices>(*options.choices);
+    if (options.list_conflicts) shared.listed = std::make_unique<store::ConflictRows>();
     store::Transaction transaction(book);
-    for (std::size_t i : order) import_one(book, options, open[i], results[i], rejects.get());
-    if (rejects) rejects->finish();
+    for (std::size_t i : order) import_one(book, options, open[i], results[i], shared);
+    if (shared.rejects) shared.rejects->finish();
+    if (shared.listed) write_conflicts(*options.list_conflicts, *shared.listed);
+    // A row that was refused may be the one that a choice is about: the refusal comes first then.
+    if (shared.choices && all_read(results, options)) shared.choices->require_used(book);
 
     const bool something = std::any_of(results.begin(), results.end(), [](const ImportResult& r) {
         return changed(r) > 0 || r.conflicts > 0;
@@ -168,6 +195,7 @@ void require_accepted(std::span<const ImportResult> results) {
         stored = stored && r.stored;
         issues.insert(issues.end(), r.issues.begin(), r.issues.end());
         for (const Conflict& c : r.conflict_list) {
+            if (c.stands != store::Stands::undecided) continue;
             issues.push_back({c.place, c.in_file,
                               c.in_book + " as the book has it for the " + c.record +
                                   ", or an explicit choice which of the two stands"});

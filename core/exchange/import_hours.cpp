@@ -84,7 +84,8 @@ class HourImport {
     void put(RowReader& row, store::HourWriter& writer, const std::string& station, const weather::SheetHour& hour) {
         using Outcome = store::HourWriter::Outcome;
         const std::string start = calendar::format_instant(hour.start);
-        switch (writer.add(hour, false)) {
+        const auto outcome = writer.add(hour, false);
+        switch (outcome) {
             case Outcome::added: ++run_.result.added; return;
             case Outcome::unchanged: ++run_.result.unchanged; return;
             case Outcome::completed:
@@ -95,11 +96,15 @@ class HourImport {
                 row.refuse(mark_, row.text(mark_), "a period that shares no time with another of the station; one "
                                                    "around " + start + " does");
                 return;
+            case Outcome::superseded:
             case Outcome::conflict: break;
         }
         if (run_.settle({run_.rows.file(), row.row(), ""}, "weather of " + station + " in the hour from " + start,
-                        writer.in_book(), writer.in_row())) {
+                        writer.in_book(), writer.in_row(), outcome == Outcome::superseded)) {
             static_cast<void>(writer.add(hour, true));
+        } else if (writer.complete(hour) == Outcome::completed) {
+            ++run_.result.added;
+            ++completed_;
         }
     }
 

@@ -55,7 +55,8 @@ void import_plantings(ImportRun& run) {
             row.refuse("area", p.area, "the code of an area in the book or among these files");
             return;
         }
-        switch (store::add_planting(run.book, p, false, run.import)) {
+        const auto outcome = store::add_planting(run.book, p, false, run.import);
+        switch (outcome) {
             case store::PlantingOutcome::added: ++run.result.added; return;
             case store::PlantingOutcome::unchanged: ++run.result.unchanged; return;
             default: break;
@@ -67,7 +68,7 @@ void import_plantings(ImportRun& run) {
         if (run.settle({run.rows.file(), row.row(), ""},
                        std::string(name_of(p.kind)) + " of area " + p.area + " from " +
                            calendar::format_date(p.from),
-                       text_of(*old), text_of(p))) {
+                       text_of(*old), text_of(p), outcome == store::PlantingOutcome::superseded)) {
             store::add_planting(run.book, p, true, run.import);
         }
     });

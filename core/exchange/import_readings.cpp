@@ -245,18 +245,24 @@ class ReadingImport {
     void store_one(const Pending& p) {
         const Reading reading{Instant{std::chrono::seconds{p.at}}, std::chrono::seconds{p.span},
                               p.value, static_cast<ReadingKind>(p.kind)};
-        switch (writer_.add(p.meter, reading, false)) {
+        const auto outcome = writer_.add(p.meter, reading, false);
+        switch (outcome) {
             case ReadingWriter::Outcome::added: ++run_.result.added; return;
             case ReadingWriter::Outcome::unchanged: ++run_.result.unchanged; return;
             default: break;
         }
-        const std::string record = (p.span == 0 ? "reading of " : "volume of ") +
-                                   meters_[p.known].code + " at " +
-                                   calendar::format_instant(reading.at);
-        if (run_.settle({run_.rows.file(), p.row, has_volume_ ? "volume" : "register"}, record,
-                        text_of(writer_.in_book()), text_of(reading))) {
+        if (run_.settle({run_.rows.file(), p.row, has_volume_ ? "volume" : "register"},
+                        name_of(meters_[p.known].code, reading), text_of(writer_.in_book()), text_of(reading),
+                        outcome == ReadingWriter::Outcome::superseded)) {
             writer_.add(p.meter, reading, true);
         }
+    }
+
+    static std::string name_of(const std::string& meter, const Reading& r) {
+        const std::string end = calendar::format_instant(r.at);
+        if (r.span.count() == 0) return "reading of " + meter + " at " + end;
+        return "volume of " + meter + " in the " +
+               units::format_shortest(static_cast<double>(r.span.count()) / 60.0) + " min to " + end;
     }
 
     static std::string text_of(const Reading& r) {

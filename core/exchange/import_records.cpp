@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Sites, meters, exchanges, areas, weather stations, catch tests and bills.
 #include "core/calendar/time_zone.h"
+#include "core/exchange/bag_digest.h"
 #include "core/exchange/import_run.h"
 #include "core/store/bill_store.h"
 #include "core/store/catch_test_store.h"
@@ -170,6 +171,13 @@ struct OutlineRow {
     KeptRow kept;
 };
 
+/// The size for the eye, and a digest because another outline may measure the same.
+std::string text_of(const store::AreaOutline& outline) {
+    constexpr std::size_t digest = 16;
+    return units::format_fixed(outline.measured.in(units::square_metre), 1) + " m2, SHA-256 " +
+           sha256_of(outline.geojson).substr(0, digest);
+}
+
 /// Stores an outline, and says so when the size that was typed is another.
 void put_outline(ImportRun& run, const OutlineRow& o) {
     const auto area = store::find_area(run.book, o.area);
@@ -192,8 +200,7 @@ void put_outline(ImportRun& run, const OutlineRow& o) {
         store::add_outline(run.book, o.area, o.outline, run.import);
         ++run.result.added;
     } else if (run.settle({run.rows.file(), o.kept.row, "outline"}, "outline of area " + o.area,
-                          units::format_fixed(stored->measured.in(units::square_metre), 1) + " m2",
-                          units::format_fixed(measured, 1) + " m2")) {
+                          text_of(*stored), text_of(o.outline))) {
         store::add_outline(run.book, o.area, o.outline, run.import);
     }
 }
@@ -303,7 +310,8 @@ void import_bills(ImportRun& run) {
             row.refuse("meter", bill.meter, "the code of a meter in the book or among these files");
             return;
         }
-        switch (store::add_bill(run.book, bill, false, run.import)) {
+        const auto outcome = store::add_bill(run.book, bill, false, run.import);
+        switch (outcome) {
             case store::BillOutcome::added: ++run.result.added; return;
             case store::BillOutcome::unchanged: ++run.result.unchanged; return;
             default: break;
@@ -315,7 +323,7 @@ void import_bills(ImportRun& run) {
         if (run.settle({run.rows.file(), row.row(), ""},
                        "bill of " + bill.meter + " from " + calendar::format_date(bill.from) +
                            " to " + calendar::format_date(bill.to),
-                       old->volume.text(), bill.volume.text())) {
+                       old->volume.text(), bill.volume.text(), outcome == store::BillOutcome::superseded)) {
             store::add_bill(run.book, bill, true, run.import);
         }
     });

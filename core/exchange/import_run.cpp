@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/import_run.h"
 
+#include "core/exchange/bag_digest.h"
 #include "core/store/journal_store.h"
 #include "core/units/number.h"
 
 #include <fstream>
-#include <nlohmann/json.hpp>
 #include <set>
 #include <unistd.h>
 
@@ -49,6 +49,16 @@ std::string number_text(const std::optional<double>& value) {
 
 std::string date_text(const std::optional<calendar::Date>& date) {
     return date ? calendar::format_date(*date) : std::string();
+}
+
+/// A value as it is listed and compared: on one line, and short. Two long ones that begin alike differ
+/// in their digest.
+std::string shown_value(const std::string& text) {
+    constexpr std::size_t longest = 1000;
+    constexpr std::size_t digest = 16;
+    std::string shown = printable(text, longest);
+    if (shown.size() > longest) shown += " (SHA-256 " + sha256_of(text).substr(0, digest) + ")";
+    return shown;
 }
 
 /// The issues of one row, without the file and row that all of them share.
@@ -168,26 +178,67 @@ void ImportRun::each_row(const std::function<void(RowReader&)>& use) {
     if (options.progress) options.progress({result.file, result.read, 1.0});
 }
 
-bool ImportRun::settle(const Place& place, const std::string& record, const std::string& in_book,
-                       const std::string& in_file) {
-    ++result.conflicts;
-    if (result.conflict_list.size() < most_listed) {
-        result.conflict_list.push_back({place, record, in_book, in_file});
+store::Stands ImportRun::general_choice(Before before) const {
+    switch (options.conflicts) {
+        case ConflictChoice::refuse:
+            return before == Before::nothing ? store::Stands::undecided : store::Stands::in_book;
+        case ConflictChoice::keep: return store::Stands::in_book;
+        case ConflictChoice::replace: break;
     }
-    if (options.conflicts == ConflictChoice::refuse) return false;
-    const bool replace = options.conflicts == ConflictChoice::replace;
-    const nlohmann::json detail{{"in_book", in_book},
-                                {"in_file", in_file},
-                                {"file", std::filesystem::path(place.file).filename().string()},
-                                {"row", place.row},
-                                {"stands", replace ? "in_file" : "in_book"}};
-    store::add_journal_entry(
-        book, {options.at, options.who,
-               replace ? "A value from a file took the place of the one in the book"
-                       : "A value from a file was set aside; the one in the book stands",
-               record, detail.dump(-1, ' ', false, nlohmann::json::error_handler_t::replace)});
-    if (replace) ++result.replaced;
-    return replace;
+    return before == Before::replaced ? store::Stands::in_book : store::Stands::in_file;
+}
+
+Before ImportRun::known_before(const Conflict& c) const {
+    Before before = settled_before(book, c.record, c.in_book, c.in_file);
+    if (before != Before::nothing || choices == nullptr) return before;
+    // Whatever the order of the files: it was set aside before the table changed the book.
+    const auto in_book = choices->before(c.record, c.in_book);
+    return in_book ? settled_before(book, c.record, *in_book, c.in_file) : before;
+}
+
+bool ImportRun::settle(const Place& place, const std::string& record, const std::string& book_text,
+                       const std::string& file_text, bool superseded) {
+    using store::Stands;
+    Conflict conflict{place, record, shown_value(book_text), shown_value(file_text), Stands::undecided};
+    const Stands named =
+        choices == nullptr ? Stands::undecided : choices->of(record, conflict.in_book, conflict.in_file);
+    const Before before = superseded ? Before::replaced : known_before(conflict);
+    conflict.stands = named != Stands::undecided ? named : general_choice(before);
+    const bool old_news = before != Before::nothing && conflict.stands == Stands::in_book;
+    list(conflict, old_news ? Stands::in_book : named);
+    if (old_news) {
+        ++result.decided_before;
+        return false;
+    }
+    ++result.conflicts;
+    if (conflict.stands == Stands::undecided) {
+        ++result.open;
+        return false;
+    }
+    write_journal(conflict, named != Stands::undecided);
+    if (conflict.stands == Stands::in_file) ++result.replaced;
+    return conflict.stands == Stands::in_file;
+}
+
+void ImportRun::list(Conflict conflict, store::Stands chosen) {
+    if (listed != nullptr) {
+        listed->add({conflict.place.file, conflict.place.row, conflict.place.column, conflict.record,
+                     conflict.in_book, conflict.in_file, chosen});
+    }
+    // Those that wait have room of their own: they are what a refusal is about.
+    const bool waits = conflict.stands == store::Stands::undecided;
+    const std::size_t alike = waits ? result.open : result.conflicts + result.decided_before - result.open;
+    if (alike < most_listed) result.conflict_list.push_back(std::move(conflict));
+}
+
+void ImportRun::write_journal(const Conflict& c, bool one_by_one) {
+    const std::string file = std::filesystem::path(c.place.file).filename().string();
+    store::add_journal_entry(book, {options.at, options.who,
+                                    c.stands == store::Stands::in_file
+                                        ? "A value from a file took the place of the one in the book"
+                                        : "A value from a file was set aside; the one in the book stands",
+                                    c.record,
+                                    choice_detail(c.in_book, c.in_file, file, c.place.row, c.stands, one_by_one)});
 }
 
 std::optional<bool> ImportRun::settle_fields(const Place& place, const std::string& record,
@@ -209,7 +260,7 @@ std::optional<bool> ImportRun::settle_fields(const Place& place, const std::stri
         old_text += text(in_book);
         new_text += text(in_file);
     }
-    return settle(place, record, printable(old_text, 1000), printable(new_text, 1000));
+    return settle(place, record, old_text, new_text);
 }
 
 Fields fields_of(const site::Site& s) {

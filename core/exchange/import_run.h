@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/exchange/import.h"
+#include "core/exchange/import_choices.h"
 #include "core/exchange/records.h"
 #include "core/exchange/row_reader.h"
 #include "core/exchange/row_source.h"
@@ -65,6 +66,8 @@ struct ImportRun {
     std::int64_t import;
     ImportResult& result;
     RejectsWriter* rejects;  ///< null: refused rows are only listed
+    Choices* choices;        ///< null: no table of choices
+    store::ConflictRows* listed;  ///< all conflicts; null: only the first are listed
 
     /// Reads every row; `use` may refuse it by its reader. Counts, rejects, reports progress.
     void each_row(const std::function<void(RowReader&)>& use);
@@ -79,14 +82,19 @@ struct ImportRun {
     void note(std::string text) { result.notes.push_back(std::move(text)); }
 
     /// A record that the book has in another form. True when the file's is to be stored.
+    /// @param superseded  an earlier revision of the record has the file's value
     bool settle(const Place& place, const std::string& record, const std::string& in_book,
-                const std::string& in_file);
+                const std::string& in_file, bool superseded = false);
     /// The same for records with fields; nothing when they agree.
     std::optional<bool> settle_fields(const Place& place, const std::string& record,
                                       const Fields& in_book, const Fields& in_file);
 
   private:
     void write_kept(std::span<const KeptRow> kept, const std::string& reason);
+    Before known_before(const Conflict& conflict) const;
+    store::Stands general_choice(Before before) const;
+    void list(Conflict conflict, store::Stands chosen);
+    void write_journal(const Conflict& conflict, bool one_by_one);
 };
 
 void import_sites(ImportRun& run);

@@ -32,19 +32,24 @@ void import_weather(ImportRun& run) {
         const weather::SheetRow day = read_weather_day(row);
         if (!row.ok()) return;
         store::WeatherWriter& writer = writer_of(station);
-        switch (writer.add(day, false)) {
+        const auto outcome = writer.add(day, false);
+        switch (outcome) {
             case store::WeatherWriter::Outcome::added: ++run.result.added; return;
             case store::WeatherWriter::Outcome::unchanged: ++run.result.unchanged; return;
             case store::WeatherWriter::Outcome::completed:
                 ++run.result.added;
                 ++completed;
                 return;
+            case store::WeatherWriter::Outcome::superseded:
             case store::WeatherWriter::Outcome::conflict: break;
         }
         if (run.settle({run.rows.file(), row.row(), ""},
                        "weather of " + station + " on " + calendar::format_date(day.date),
-                       writer.in_book(), writer.in_row())) {
+                       writer.in_book(), writer.in_row(), outcome == store::WeatherWriter::Outcome::superseded)) {
             static_cast<void>(writer.add(day, true));
+        } else if (writer.complete(day) == store::WeatherWriter::Outcome::completed) {
+            ++run.result.added;
+            ++completed;
         }
     });
     if (completed > 0) {

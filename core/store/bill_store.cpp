@@ -16,14 +16,15 @@ BillOutcome add_bill(Book& book, const meter::Bill& bill, bool correct,
         find.bind(2, calendar::format_date(bill.from));
         find.bind(3, calendar::format_date(bill.to));
         int revision = -1;
+        bool known_before = false;
         while (find.executeStep()) {
+            const bool same = find.getColumn(1).getDouble() == bill.volume.value &&
+                              find.getColumn(2).getString() == unit;
+            if (same && revision < 0) return BillOutcome::unchanged;
             revision = std::max(revision, find.getColumn(0).getInt());
-            if (find.getColumn(1).getDouble() == bill.volume.value &&
-                find.getColumn(2).getString() == unit) {
-                return BillOutcome::unchanged;
-            }
+            known_before = known_before || same;
         }
-        if (revision >= 0 && !correct) return BillOutcome::conflict;
+        if (revision >= 0 && !correct) return known_before ? BillOutcome::superseded : BillOutcome::conflict;
         SQLite::Statement add(db, "INSERT INTO bill (meter, first_day, end_day, revision, volume,"
                                   " unit, import) VALUES (?,?,?,?,?,?,?)");
         add.bind(1, meter);

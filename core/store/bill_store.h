@@ -12,8 +12,10 @@
 /// Tests: tests/exchange/import_test.cpp
 namespace evenfall::store {
 
-enum class BillOutcome { added, unchanged, conflict, replaced };
+/// superseded: an earlier revision says the same, and was corrected since.
+enum class BillOutcome { added, unchanged, superseded, conflict, replaced };
 
+/// @param correct  what differs from the latest revision becomes the next one; else it is only reported
 /// @throws BookError when the meter is not in the book
 BillOutcome add_bill(Book& book, const meter::Bill& bill, bool correct,
                      std::optional<std::int64_t> import);

@@ -85,7 +85,7 @@ struct HourWriter::Impl {
           near(book.database(), "SELECT start, seconds FROM weather_hour"
                                 " WHERE station=? AND start > ? AND start < ? ORDER BY start"),
           find(book.database(), "SELECT revision, units, " + names_of(columns) +
-                                    " FROM weather_hour WHERE station=? AND start=? ORDER BY revision DESC LIMIT 1"),
+                                    " FROM weather_hour WHERE station=? AND start=? ORDER BY revision DESC"),
           insert(book.database(), "INSERT INTO weather_hour (station, start, revision, seconds, units, " +
                                       names_of(columns) + ", import) VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?)") {}
 
@@ -120,15 +120,23 @@ struct HourWriter::Impl {
         insert.exec();
     }
 
-    Outcome add(const SheetHour& row, bool correct) {
+    Outcome add(const SheetHour& row, Contrary contrary) {
         if (overlaps(row)) return Outcome::overlaps;
         const std::int64_t start = seconds_of(row.start);
         find.reset();
         find.bind(1, station);
         find.bind(2, start);
         return add_row<Outcome>(
-            find, sets, cells_of(row, members, units, columns), columns, correct, difference,
+            find, sets, cells_of(row, members, units, columns), columns, contrary, difference,
             [&](const Cells& cells, int revision) { store(start, row.length.count(), cells, revision); });
+    }
+
+    Outcome guarded(const SheetHour& row, Contrary contrary) {
+        try {
+            return add(row, contrary);
+        } catch (const SQLite::Exception& e) {
+            throw BookError(std::string("The book could not be written: ") + e.what() + ".");
+        }
     }
 
     std::int64_t station;
@@ -149,12 +157,10 @@ HourWriter::HourWriter(Book& book, const std::string& station, const SheetUnits&
 HourWriter::~HourWriter() = default;
 
 HourWriter::Outcome HourWriter::add(const SheetHour& row, bool correct) {
-    try {
-        return impl_->add(row, correct);
-    } catch (const SQLite::Exception& e) {
-        throw BookError(std::string("The book could not be written: ") + e.what() + ".");
-    }
+    return impl_->guarded(row, correct ? Contrary::replace : Contrary::report);
 }
+
+HourWriter::Outcome HourWriter::complete(const SheetHour& row) { return impl_->guarded(row, Contrary::leave_out); }
 
 const std::string& HourWriter::in_book() const { return impl_->difference.in_book; }
 const std::string& HourWriter::in_row() const { return impl_->difference.in_row; }

@@ -32,6 +32,7 @@ class HourWriter {
         added,
         unchanged,
         completed,
+        superseded,
         conflict,
         overlaps  ///< another period of this station reaches into this one; nothing was stored
     };
@@ -43,8 +44,9 @@ class HourWriter {
     HourWriter(const HourWriter&) = delete;
     HourWriter& operator=(const HourWriter&) = delete;
 
-    /// As WeatherWriter::add.
+    /// As in WeatherWriter.
     Outcome add(const weather::SheetHour& row, bool correct);
+    Outcome complete(const weather::SheetHour& row);
     const std::string& in_book() const;
     const std::string& in_row() const;
 

@@ -17,16 +17,25 @@ void add_journal_entry(Book& book, const JournalEntry& entry) {
     });
 }
 
+namespace {
+
+JournalEntry entry_in(SQLite::Statement& rows) {
+    return {text_in(rows.getColumn(0)), text_in(rows.getColumn(1)), text_in(rows.getColumn(2)),
+            text_in(rows.getColumn(3)), text_in(rows.getColumn(4))};
+}
+
+}  // namespace
+
 std::vector<JournalEntry> journal(const Book& book) {
     return in_book(book, [](SQLite::Database& db) {
-        std::vector<JournalEntry> all;
-        SQLite::Statement rows(db, "SELECT at, who, what, record, detail FROM journal ORDER BY id");
-        while (rows.executeStep()) {
-            all.push_back({text_in(rows.getColumn(0)), text_in(rows.getColumn(1)),
-                           text_in(rows.getColumn(2)), text_in(rows.getColumn(3)),
-                           text_in(rows.getColumn(4))});
-        }
-        return all;
+        return records(db, "SELECT at, who, what, record, detail FROM journal ORDER BY id", "", entry_in);
+    });
+}
+
+std::vector<JournalEntry> journal_of(const Book& book, const std::string& record) {
+    return in_book(book, [&](SQLite::Database& db) {
+        return records(db, "SELECT at, who, what, record, detail FROM journal"
+                           " WHERE record = ? AND detail IS NOT NULL ORDER BY id", record, entry_in);
     });
 }
 

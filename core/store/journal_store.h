@@ -22,6 +22,8 @@ struct JournalEntry {
 void add_journal_entry(Book& book, const JournalEntry& entry);
 /// In the order they were made.
 std::vector<JournalEntry> journal(const Book& book);
+/// The entries about one record that have details, in the order they were made.
+std::vector<JournalEntry> journal_of(const Book& book, const std::string& record);
 
 /// A file that was imported.
 struct ImportRecord {

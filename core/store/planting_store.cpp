@@ -12,19 +12,22 @@ PlantingOutcome add_planting(Book& book, const weather::Planting& p, bool correc
         const std::string from = calendar::format_date(p.from);
         const std::string to = p.to ? calendar::format_date(*p.to) : std::string();
         SQLite::Statement find(db, "SELECT revision, last_day, key, coefficient FROM planting WHERE"
-                                   " area=? AND kind=? AND first_day=? ORDER BY revision DESC LIMIT 1");
+                                   " area=? AND kind=? AND first_day=? ORDER BY revision DESC");
         find.bind(1, area);
         find.bind(2, static_cast<int>(p.kind));
         find.bind(3, from);
         int revision = -1;
-        if (find.executeStep()) {
-            revision = find.getColumn(0).getInt();
-            if (text_in(find.getColumn(1)) == to && text_in(find.getColumn(2)) == p.key &&
-                number_in(find.getColumn(3)) == p.coefficient) {
-                return PlantingOutcome::unchanged;
-            }
+        bool known_before = false;
+        while (find.executeStep()) {
+            const bool same = text_in(find.getColumn(1)) == to && text_in(find.getColumn(2)) == p.key &&
+                              number_in(find.getColumn(3)) == p.coefficient;
+            if (same && revision < 0) return PlantingOutcome::unchanged;
+            revision = std::max(revision, find.getColumn(0).getInt());
+            known_before = known_before || same;
         }
-        if (revision >= 0 && !correct) return PlantingOutcome::conflict;
+        if (revision >= 0 && !correct) {
+            return known_before ? PlantingOutcome::superseded : PlantingOutcome::conflict;
+        }
         SQLite::Statement add(db, "INSERT INTO planting (area, kind, first_day, revision, last_day,"
                                   " key, coefficient, import) VALUES (?,?,?,?,?,?,?,?)");
         add.bind(1, area);

@@ -12,9 +12,11 @@
 /// next revision. Tests: tests/exchange/planting_import_test.cpp
 namespace evenfall::store {
 
-enum class PlantingOutcome { added, unchanged, conflict, replaced };
+/// superseded: an earlier revision says the same, and was corrected since.
+enum class PlantingOutcome { added, unchanged, superseded, conflict, replaced };
 
 /// A record is known by its area, kind and first day.
+/// @param correct  what differs from the latest revision becomes the next one; else it is only reported
 /// @throws BookError when the area is not in the book
 PlantingOutcome add_planting(Book& book, const weather::Planting& planting, bool correct,
                              std::optional<std::int64_t> import);

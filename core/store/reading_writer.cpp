@@ -97,8 +97,8 @@ ReadingWriter::Outcome ReadingWriter::add(std::int64_t meter, const meter::Readi
     if (impl_->try_insert(meter, reading, 0)) return Outcome::added;
     bool known_before = false;
     const int revision = impl_->read_latest(meter, reading, known_before);
-    if (known_before) return Outcome::unchanged;
-    if (!correct) return Outcome::conflict;
+    if (impl_->stored == reading) return Outcome::unchanged;
+    if (!correct) return known_before ? Outcome::superseded : Outcome::conflict;
     if (!impl_->try_insert(meter, reading, revision + 1)) impl_->fail();
     return Outcome::replaced;
 }

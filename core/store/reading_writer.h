@@ -15,7 +15,7 @@ namespace evenfall::store {
 /// ones. Tests: tests/exchange/import_test.cpp; speed: tests/bench/import_bench.cpp
 class ReadingWriter {
   public:
-    enum class Outcome { added, unchanged, conflict, replaced };
+    enum class Outcome { added, unchanged, superseded, conflict, replaced };
 
     ReadingWriter(Book& book, std::optional<std::int64_t> import);
     ~ReadingWriter();
@@ -23,9 +23,10 @@ class ReadingWriter {
     ReadingWriter& operator=(const ReadingWriter&) = delete;
 
     /// @param meter    id from meter_id()
-    /// @param correct  a different value becomes the next revision; else it is only reported
-    /// unchanged: the latest revision has this value and kind, or the file's value is one that
-    ///   was corrected later. conflict: another value is there; see in_book().
+    /// @param correct  a value other than the latest revision's becomes the next one; else it is
+    ///   only reported
+    /// unchanged: the latest revision has this value and kind. superseded: an earlier one has, and
+    ///   was corrected since. conflict: the book never had it. For both see in_book().
     Outcome add(std::int64_t meter, const meter::Reading& reading, bool correct);
 
     /// The book's own reading that the last conflict or replacement was about.

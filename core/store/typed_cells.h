@@ -5,6 +5,7 @@
 #include "core/units/number.h"
 #include "core/weather/weather_sheet.h"
 
+#include <algorithm>
 #include <array>
 #include <map>
 #include <string>
@@ -56,6 +57,32 @@ struct Joined {
     std::string second;
 };
 
+/// The values of `second` that cannot stand beside `first`: other ones than it has, and those in
+/// another unit than their like, for one row keeps one unit for a group.
+template <std::size_t n>
+std::array<bool, n> contradictions(const TypedCells<n>& first, const TypedCells<n>& second,
+                                   const std::array<CellColumn, n>& columns) {
+    std::array<bool, n> found{};
+    for (std::size_t i = 0; i < n; ++i) {
+        if (!second.values[i]) continue;
+        const SheetUnit u = columns[i].unit;
+        const bool other_unit = u != nullptr && !(first.units.*u).empty() && first.units.*u != second.units.*u;
+        found[i] = other_unit || (first.values[i] && first.values[i] != second.values[i]);
+    }
+    return found;
+}
+
+/// `cells` without those values.
+template <std::size_t n>
+TypedCells<n> without(TypedCells<n> cells, const std::array<bool, n>& left_out,
+                      const std::array<CellColumn, n>& columns) {
+    for (std::size_t i = 0; i < n; ++i) {
+        if (left_out[i]) cells.values[i].reset();
+    }
+    cells.drop_unused_units(columns);
+    return cells;
+}
+
 template <std::size_t n>
 Joined<n> join(const TypedCells<n>& first, const TypedCells<n>& second,
                const std::array<CellColumn, n>& columns) {
@@ -75,10 +102,10 @@ Joined<n> join(const TypedCells<n>& first, const TypedCells<n>& second,
     const auto other_unit = [&](SheetUnit u) {
         return u != nullptr && !(first.units.*u).empty() && first.units.*u != second.units.*u;
     };
+    const auto contrary = contradictions(first, second, columns);
     for (std::size_t i = 0; i < n; ++i) {
         if (!second.values[i]) continue;
-        // One row keeps one unit for a group: values in another one cannot stand beside the first.
-        if (other_unit(columns[i].unit) || (first.values[i] && first.values[i] != second.values[i])) {
+        if (contrary[i]) {
             differ(i);
         } else if (!first.values[i] && out.fit == Fit::same) {
             out.fit = Fit::completes;
@@ -178,26 +205,52 @@ std::array<std::optional<double>, n> values_in(SQLite::Statement& row, int first
     return values;
 }
 
+/// What is done with a row whose values contradict the book.
+enum class Contrary {
+    report,    ///< nothing
+    replace,   ///< the row's values stand from now on
+    leave_out  ///< those of its values that contradict nothing complete the book
+};
+
+/// Whether every value of `cells` that contradicts the newest revision is one that an earlier revision
+/// had, in the same unit.
+/// @param older  stands at the newest revision; steps to the earlier ones
+template <std::size_t n>
+bool all_known_before(SQLite::Statement& older, UnitSets& sets, const TypedCells<n>& cells,
+                      std::array<bool, n> contrary, const std::array<CellColumn, n>& columns) {
+    while (older.executeStep()) {
+        const auto values = values_in<n>(older, 2);
+        const weather::SheetUnits& units = sets.of(older.getColumn(1).getInt64());
+        for (std::size_t i = 0; i < n; ++i) {
+            const SheetUnit u = columns[i].unit;
+            if (values[i] == cells.values[i] && (u == nullptr || units.*u == cells.units.*u)) contrary[i] = false;
+        }
+    }
+    return std::none_of(contrary.begin(), contrary.end(), [](bool c) { return c; });
+}
+
 /// Sets a row against the newest revision of its time, and stores it where it says something new.
-/// @param newest   bound to station and time; gives revision, units and the values
-/// @param correct  store it also where it contradicts the book
-/// @param store    store(cells, revision)
+/// @param revisions  bound to station and time, newest first; gives revision, units and the values
+/// @param store      store(cells, revision)
 template <class Outcome, std::size_t n, class Store>
-Outcome add_row(SQLite::Statement& newest, UnitSets& sets, const TypedCells<n>& cells,
-                const std::array<CellColumn, n>& columns, bool correct, Difference& difference, const Store& store) {
-    if (!newest.executeStep()) {
+Outcome add_row(SQLite::Statement& revisions, UnitSets& sets, const TypedCells<n>& cells,
+                const std::array<CellColumn, n>& columns, Contrary contrary, Difference& difference,
+                const Store& store) {
+    if (!revisions.executeStep()) {
         store(cells, 0);
         return Outcome::added;
     }
-    const int revision = newest.getColumn(0).getInt();
-    TypedCells<n> known{values_in<n>(newest, 2), sets.of(newest.getColumn(1).getInt64())};
+    const int revision = revisions.getColumn(0).getInt();
+    TypedCells<n> known{values_in<n>(revisions, 2), sets.of(revisions.getColumn(1).getInt64())};
     known.drop_unused_units(columns);
-    const auto joined = join(known, cells, columns);
+    const auto apart = contradictions(known, cells, columns);
+    const auto joined = join(known, contrary == Contrary::leave_out ? without(cells, apart, columns) : cells, columns);
     if (joined.fit == Fit::same) return Outcome::unchanged;
-    if (joined.fit == Fit::completes || correct) store(joined.cells, revision + 1);
+    if (joined.fit == Fit::completes || contrary == Contrary::replace) store(joined.cells, revision + 1);
     if (joined.fit == Fit::completes) return Outcome::completed;
     difference = {joined.first, joined.second};
-    return Outcome::conflict;
+    if (contrary == Contrary::replace) return Outcome::conflict;
+    return all_known_before(revisions, sets, cells, apart, columns) ? Outcome::superseded : Outcome::conflict;
 }
 
 }  // namespace evenfall::store

@@ -118,7 +118,7 @@ struct WeatherWriter::Impl {
           import(from),
           sets(book.database()),
           find(book.database(), "SELECT revision, units, " + names_of(columns) +
-                                    " FROM weather_day WHERE station=? AND date=? ORDER BY revision DESC LIMIT 1"),
+                                    " FROM weather_day WHERE station=? AND date=? ORDER BY revision DESC"),
           insert(book.database(), "INSERT INTO weather_day (station, date, revision, units, " + names_of(columns) +
                                       ", import) VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)") {}
 
@@ -136,13 +136,21 @@ struct WeatherWriter::Impl {
         insert.exec();
     }
 
-    Outcome add(const SheetRow& row, bool correct) {
+    Outcome add(const SheetRow& row, Contrary contrary) {
         const std::string date = calendar::format_date(row.date);
         find.reset();
         find.bind(1, station);
         find.bind(2, date);
-        return add_row<Outcome>(find, sets, cells_of(row, members, units, columns), columns, correct, difference,
+        return add_row<Outcome>(find, sets, cells_of(row, members, units, columns), columns, contrary, difference,
                                 [&](const Cells& cells, int revision) { store(date, cells, revision); });
+    }
+
+    Outcome guarded(const SheetRow& row, Contrary contrary) {
+        try {
+            return add(row, contrary);
+        } catch (const SQLite::Exception& e) {
+            throw BookError(std::string("The book could not be written: ") + e.what() + ".");
+        }
     }
 
     std::int64_t station;
@@ -162,12 +170,10 @@ WeatherWriter::WeatherWriter(Book& book, const std::string& station, const Sheet
 WeatherWriter::~WeatherWriter() = default;
 
 WeatherWriter::Outcome WeatherWriter::add(const SheetRow& row, bool correct) {
-    try {
-        return impl_->add(row, correct);
-    } catch (const SQLite::Exception& e) {
-        throw BookError(std::string("The book could not be written: ") + e.what() + ".");
-    }
+    return impl_->guarded(row, correct ? Contrary::replace : Contrary::report);
 }
+
+WeatherWriter::Outcome WeatherWriter::complete(const SheetRow& row) { return impl_->guarded(row, Contrary::leave_out); }
 
 const std::string& WeatherWriter::in_book() const { return impl_->difference.in_book; }
 const std::string& WeatherWriter::in_row() const { return impl_->difference.in_row; }

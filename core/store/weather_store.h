@@ -39,7 +39,7 @@ std::vector<weather::WeatherDay> weather_days(const Book& book, const std::strin
 /// Adds days of one station in one table's units. Use within a Transaction.
 class WeatherWriter {
   public:
-    enum class Outcome { added, unchanged, completed, conflict };
+    enum class Outcome { added, unchanged, completed, superseded, conflict };
 
     /// @throws BookError when the station is not in the book
     WeatherWriter(Book& book, const std::string& station, const weather::SheetUnits& units,
@@ -51,8 +51,12 @@ class WeatherWriter {
     /// unchanged: all values of the row are there, in the same units. completed: it has values where
     /// nothing was recorded, and contradicts none. conflict: other values are there, or values in
     /// other units, and nothing was stored unless `correct` is set; then the row's values stand.
+    /// superseded: the same, but each such value of the row is one that the book had and replaced.
     Outcome add(const weather::SheetRow& row, bool correct);
-    /// After a conflict: what differs, "tmax 90 f, rain 0 in".
+    /// Where the book's values are to stand: stores those of the row that contradict none of them.
+    /// unchanged or completed.
+    Outcome complete(const weather::SheetRow& row);
+    /// After conflict and superseded: what differs, "tmax 90 f, rain 0 in".
     const std::string& in_book() const;
     const std::string& in_row() const;
 

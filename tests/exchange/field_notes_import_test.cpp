@@ -1,54 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Pressures and findings on their way into a book. All CONSTRUCTED.
-#include "core/exchange/import.h"
 #include "core/store/catch_test_store.h"
 #include "core/store/journal_store.h"
-#include "tests/support/scratch.h"
-
-#include <catch2/catch.hpp>
+#include "tests/exchange/import_desk.h"
 
 #include <algorithm>
 
 using namespace evenfall;
 using namespace evenfall::exchange;
 using Catch::Matchers::Contains;
-using tests::Scratch;
-using Path = std::filesystem::path;
 
 namespace {
 
-ImportOptions options(ConflictChoice choice = ConflictChoice::refuse) {
-    ImportOptions o;
-    o.at = "2026-05-01T12:00:00Z";
-    o.who = "tester";
-    o.conflicts = choice;
-    return o;
-}
-
-struct Desk {
-    Desk() : book(store::Book::create(scratch / "b.evenfall")) {
-        for (const char* text : {"site,name,latitude,elevation_m\nS,Site,40,100\n", "area,site,size_ac\nA,S,2\n",
-                                 "test,area,date,can,depth_mm\nT1,A,2026-04-20,1,5\nT1,,,2,6\nT2,A,2026-04-21,1,5\n"}) {
-            require_accepted(std::vector{put(text)});
-        }
-    }
-    ImportResult put(const std::string& text, const ImportOptions& o = options()) {
-        const std::vector<Path> files{scratch.write("t.csv", text)};
-        return import_files(book, files, o).front();
-    }
-    std::string refusal(const std::string& text) {
-        const std::vector results{put(text)};
-        CHECK_FALSE(results[0].stored);
-        try {
-            require_accepted(results);
-        } catch (const InputError& e) {
-            return e.what();
-        }
-        return "accepted";
-    }
+struct Desk : tests::ImportDesk {
+    Desk()
+        : ImportDesk({"site,name,latitude,elevation_m\nS,Site,40,100\n", "area,site,size_ac\nA,S,2\n",
+                      "test,area,date,can,depth_mm\nT1,A,2026-04-20,1,5\nT1,,,2,6\nT2,A,2026-04-21,1,5\n"}) {}
     audit::CatchTest test(const std::string& code) const { return *store::find_catch_test(book, code); }
-    Scratch scratch;
-    store::Book book;
 };
 
 constexpr const char* pressures =
@@ -106,9 +74,9 @@ TEST_CASE("pressures and findings go into the book beside their test", "[exchang
         const std::string changed = "test,place,pressure_psi\nT1,last head,46\n";
         CHECK_THAT(desk.refusal(changed), Contains("pressure of test T1 at last head") && Contains("44.5 psi") &&
                                               Contains("46 psi"));
-        CHECK(desk.put(changed, options(ConflictChoice::keep)).conflicts == 1);
+        CHECK(desk.put(changed, ConflictChoice::keep).conflicts == 1);
         CHECK(desk.test("T1").pressures->at(1).pressure.value == 44.5);
-        CHECK(desk.put(changed, options(ConflictChoice::replace)).replaced == 1);
+        CHECK(desk.put(changed, ConflictChoice::replace).replaced == 1);
         CHECK(desk.test("T1").pressures->at(1).pressure.value == 46);
         CHECK(desk.test("T1").pressures->at(0).pressure.value == 52);
         std::size_t both = 0;
@@ -119,14 +87,14 @@ TEST_CASE("pressures and findings go into the book beside their test", "[exchang
         }
         CHECK(both == 2);
         CHECK(desk.put("test,finding,place,severity\nT1,leaking_head,B7,minor\n",
-                       options(ConflictChoice::replace)).replaced == 1);
+                       ConflictChoice::replace).replaced == 1);
         CHECK(desk.test("T1").findings->at(1).severity == audit::Severity::minor);
         CHECK(desk.test("T1").findings->at(0).severity == audit::Severity::minor);
     }
     SECTION("nothing found, and then something") {
         CHECK_THAT(desk.refusal("test,finding\nT2,tilted\n"), Contains("inspected, nothing found"));
         CHECK_THAT(desk.refusal("test,finding\nT1,none\n"), Contains("a test that has findings"));
-        CHECK(desk.put("test,finding\nT2,tilted\n", options(ConflictChoice::replace)).stored);
+        CHECK(desk.put("test,finding\nT2,tilted\n", ConflictChoice::replace).stored);
         CHECK(desk.test("T2").findings->size() == 1);
     }
     CHECK(desk.book.integrity_problems().empty());

@@ -2,14 +2,11 @@
 // Workbooks and maps through the module. All CONSTRUCTED; the files are written here by GDAL.
 #include "core/exchange/areas_geojson.h"
 #include "core/exchange/gis_loader.h"
-#include "core/exchange/import.h"
 #include "core/store/meter_store.h"
 #include "core/store/outline_store.h"
 #include "core/store/site_store.h"
+#include "tests/exchange/import_desk.h"
 #include "tests/support/book_rows.h"
-#include "tests/support/scratch.h"
-
-#include <catch2/catch.hpp>
 
 #include <cpl_vsi.h>
 #include <ogrsf_frmts.h>
@@ -21,23 +18,20 @@ using namespace evenfall;
 using namespace evenfall::exchange;
 using Catch::Matchers::Contains;
 using Catch::Matchers::WithinRel;
-using tests::Scratch;
 using Path = std::filesystem::path;
 
 namespace {
 
-struct Desk {
-    Desk() : book(store::Book::create(scratch / "b.evenfall")) {
+/// Takes files of any form, some of them with a map; what does not go in is thrown.
+struct Desk : tests::ImportDesk {
+    Desk()
+        : ImportDesk({"site,name,latitude,elevation_m\nS,Site,40,100\n", "meter,site,unit\nA,S,m3\nB,S,m3\n"}) {
         ::setenv("EVENFALL_MODULES", EVENFALL_BINARY_DIR "/bin", 1);
-        put(scratch.write("s.csv", "site,name,latitude,elevation_m\nS,Site,40,100\n"));
-        put(scratch.write("m.csv", "meter,site,unit\nA,S,m3\nB,S,m3\n"));
     }
     ImportResult put(const Path& file, const std::string& map = {}) {
-        ImportOptions o;
-        o.at = "2024-08-01T12:00:00Z";
+        ImportOptions o = tests::import_options();
         if (!map.empty()) o.map = scratch.write("map.json", map);
-        const std::vector<Path> files{file};
-        const auto results = import_files(book, files, o);
+        const std::vector results{put_file(file, o)};
         require_accepted(results);
         return results.front();
     }
@@ -49,8 +43,6 @@ struct Desk {
         }
         return "accepted";
     }
-    Scratch scratch;
-    store::Book book;
 };
 
 GDALDatasetUniquePtr create(const Path& file, const char* driver) {

@@ -1,11 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Hourly weather, and weather whose columns come in several files. All CONSTRUCTED.
-#include "core/exchange/import.h"
 #include "core/store/hour_store.h"
 #include "core/store/weather_store.h"
-#include "tests/support/scratch.h"
-
-#include <catch2/catch.hpp>
+#include "tests/exchange/import_desk.h"
 
 #include <array>
 #include <cstdint>
@@ -14,37 +11,14 @@ using namespace evenfall;
 using namespace evenfall::exchange;
 using Catch::Matchers::Contains;
 using Catch::Matchers::WithinAbs;
-using tests::Scratch;
-using Path = std::filesystem::path;
 
 namespace {
 
-struct Desk {
-    Desk() : book(store::Book::create(scratch / "b.evenfall")) {}
-    ImportResult put(const std::string& text, ConflictChoice choice = ConflictChoice::refuse) {
-        ImportOptions o;
-        o.at = "2026-01-01T00:00:00Z";
-        o.conflicts = choice;
-        const std::vector<Path> files{scratch.write(std::to_string(++files_) + ".csv", text)};
-        return import_files(book, files, o).front();
-    }
-    std::string refusal(const std::string& text) {
-        const std::vector results{put(text)};
-        CHECK_FALSE(results[0].stored);
-        try {
-            require_accepted(results);
-        } catch (const InputError& e) {
-            return e.what();
-        }
-        return "accepted";
-    }
+struct Desk : tests::ImportDesk {
     std::vector<weather::WeatherHour> hours() const {
         return store::weather_hours(book, "W", calendar::Instant{calendar::make_date(2024, 7, 1)},
                                     calendar::Instant{calendar::make_date(2024, 7, 3)});
     }
-    Scratch scratch;
-    store::Book book;
-    int files_ = 0;
 };
 
 std::uint64_t state = 11;

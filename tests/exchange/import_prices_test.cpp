@@ -1,31 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Rates, pumps, stations, rules and settings: the example tables of schemas/tables go in as they are.
-#include "core/exchange/import.h"
 #include "core/store/price_store.h"
 #include "core/store/site_store.h"
 #include "core/store/station_store.h"
-#include "tests/support/scratch.h"
-
-#include <catch2/catch.hpp>
+#include "tests/exchange/import_desk.h"
 
 // All CONSTRUCTED.
 using namespace evenfall;
 using namespace evenfall::exchange;
 using Catch::Matchers::Contains;
-using tests::Scratch;
 using Path = std::filesystem::path;
 
 namespace {
 
-ImportOptions options() {
-    ImportOptions o;
-    o.at = std::string("2025-08-01T12:00:00Z");
-    o.who = std::string("tester");
-    return o;
-}
-
-struct Desk {
-    Desk() : book(store::Book::create(scratch / "b.evenfall")) {
+struct Desk : tests::ImportDesk {
+    Desk() {
         site::Site site;
         site.code = std::string("S-1");
         site.name = std::string("One");
@@ -36,12 +25,6 @@ struct Desk {
         area.size = units::parse_measure<units::Area>("2ac");
         store::add_area(book, area, std::nullopt);
     }
-    ImportResult put(const std::string& text) {
-        const std::vector<Path> files{scratch.write("t.csv", text)};
-        return import_files(book, files, options()).front();
-    }
-    Scratch scratch;
-    store::Book book;
 };
 
 std::vector<Path> examples() {
@@ -58,7 +41,7 @@ const std::string price_header = "rate,site,from,to,unit,currency,tier_up_to,pri
 
 TEST_CASE("the example tables go into a book, and a second time change nothing", "[exchange]") {
     Desk desk;
-    const auto first = import_files(desk.book, examples(), options());
+    const auto first = import_files(desk.book, examples(), tests::import_options());
     require_accepted(first);
     CHECK(first[0].added == 2);
     const auto rates = store::water_rates(desk.book);
@@ -76,7 +59,7 @@ TEST_CASE("the example tables go into a book, and a second time change nothing",
     CHECK(store::area_settings(desk.book, "S-1").at(0).off_target->value() == 0.06);
     CHECK(store::area_settings(desk.book, "S-1").at(0).salt.value().water_ec == 1.2);
 
-    const auto second = import_files(desk.book, examples(), options());
+    const auto second = import_files(desk.book, examples(), tests::import_options());
     require_accepted(second);
     for (const auto& result : second) {
         CAPTURE(result.file);

@@ -1,16 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/import.h"
 
-#include "core/exchange/file_digest.h"
+#include "core/exchange/bag_digest.h"
 #include "core/store/bill_store.h"
 #include "core/store/catch_test_store.h"
 #include "core/store/journal_store.h"
 #include "core/store/meter_store.h"
 #include "core/store/site_store.h"
 #include "core/store/weather_store.h"
-#include "tests/support/scratch.h"
-
-#include <catch2/catch.hpp>
+#include "tests/exchange/import_desk.h"
 
 #include <algorithm>
 #include <functional>
@@ -21,6 +19,7 @@ using namespace evenfall;
 using namespace evenfall::exchange;
 using Catch::Matchers::Contains;
 using tests::bytes_of;
+using tests::import_options;
 using tests::Scratch;
 using Path = std::filesystem::path;
 
@@ -39,16 +38,7 @@ const std::map<std::string, std::string> good{
     {"catches.csv", "test,area,date,throat_area_in2,minutes,can,x_ft,y_ft,volume_ml,excluded\n"
                     "T1,N,2024-06-01,16.61,30,1,0,0,20,\nT1,,,,,2,10,0,0,\nT1,,,,,3,20,0,9,kicked\n"}};
 
-ImportOptions options() {
-    ImportOptions o;
-    o.at = "2024-08-01T12:00:00Z";
-    o.who = "tester";
-    return o;
-}
-
-struct Desk {
-    Desk() : book(store::Book::create(scratch / "b.evenfall")) {}
-
+struct Desk : tests::ImportDesk {
     std::vector<Path> write_all() const {
         std::vector<Path> files;
         for (const auto& [name, text] : good) files.push_back(scratch.write(name, text));
@@ -56,47 +46,16 @@ struct Desk {
     }
     void fill() {
         const auto files = write_all();
-        require_accepted(import_files(book, files, options()));
+        require_accepted(import_files(book, files, import_options()));
     }
-    ImportResult put(const std::string& text, const ImportOptions& o = options(),
-                     const std::string& name = "t.csv") {
-        const std::vector<Path> files{scratch.write(name, text)};
-        return import_files(book, files, o).front();
-    }
-    /// The book's bytes once everything of it is in its file.
-    std::string bytes() {
-        const Path file = book.file();
-        { const store::Book closed = std::move(book); }
-        std::string all = bytes_of(file);
-        book = store::Book::open(file, store::Access::read_write);
-        return all;
-    }
-    Scratch scratch;
-    store::Book book;
 };
-
-/// Message of the refusal; checks that the book's bytes are as before.
-std::string refusal(Desk& desk, const std::string& text, const ImportOptions& o = options()) {
-    const auto before = desk.bytes();
-    std::string message = "accepted";
-    const std::vector<ImportResult> results{desk.put(text, o)};
-    CHECK_FALSE(results[0].stored);
-    try {
-        require_accepted(results);
-    } catch (const InputError& e) {
-        message = e.what();
-    }
-    const bool same = desk.bytes() == before;  // apart, so that a failure does not print the book
-    CHECK(same);
-    return message;
-}
 
 }  // namespace
 
 TEST_CASE("the six kinds go in together, in whatever order they are named", "[exchange][constructed]") {
     Desk desk;
     const auto files = desk.write_all();  // in alphabetical order: areas first
-    const auto results = import_files(desk.book, files, options());
+    const auto results = import_files(desk.book, files, import_options());
     require_accepted(results);
     for (const auto& r : results) {
         CAPTURE(r.file);
@@ -142,7 +101,7 @@ TEST_CASE("the same files again change nothing, to the byte", "[exchange][constr
     desk.fill();
     const auto before = desk.bytes();
     const auto files = desk.write_all();
-    for (const auto& r : import_files(desk.book, files, options())) {
+    for (const auto& r : import_files(desk.book, files, import_options())) {
         CAPTURE(r.file);
         CHECK(r.added == 0);
         CHECK(r.conflicts == 0);
@@ -157,43 +116,43 @@ TEST_CASE("bad input is refused with its place and the book keeps its bytes",
           "[exchange][constructed]") {
     Desk desk;
     desk.fill();
-    CHECK_THAT(refusal(desk, "meter,site,unit\nC,S,gallons\n"),
+    CHECK_THAT(desk.refusal("meter,site,unit\nC,S,gallons\n"),
                Contains("t.csv, row 2, column unit: found \"gallons\"") && Contains("gal, kgal"));
-    CHECK_THAT(refusal(desk, "meter,time\nB,2024-07-03T06:00\n"), Contains("a column register"));
-    CHECK_THAT(refusal(desk, "meter,time,register\nB,2024-07-03T06:00,12x\n"),
+    CHECK_THAT(desk.refusal("meter,time\nB,2024-07-03T06:00\n"), Contains("a column register"));
+    CHECK_THAT(desk.refusal("meter,time,register\nB,2024-07-03T06:00,12x\n"),
                Contains("row 2, column register: found \"12x\", expected a number"));
-    CHECK_THAT(refusal(desk, "meter,time,register\nB,2024-06-31T06:00,12\n"),
+    CHECK_THAT(desk.refusal("meter,time,register\nB,2024-06-31T06:00,12\n"),
                Contains("column time: found \"2024-06-31T06:00\""));
-    CHECK_THAT(refusal(desk, "test,area,date,can,volume_ml\nT2,N,2024-06-02,1,-3\n"),
+    CHECK_THAT(desk.refusal("test,area,date,can,volume_ml\nT2,N,2024-06-02,1,-3\n"),
                Contains("column volume_ml: found \"-3\""));
-    CHECK_THAT(refusal(desk, "test,area,date,can,volume_ml\nT2,N,2024-06-02,1,3\nT2,,,1,4\n"),
+    CHECK_THAT(desk.refusal("test,area,date,can,volume_ml\nT2,N,2024-06-02,1,3\nT2,,,1,4\n"),
                Contains("row 3, column can") && Contains("each can once"));
-    CHECK_THAT(refusal(desk, "meter,time,register\nB,2019-12-31T23:59,1\n"),
+    CHECK_THAT(desk.refusal("meter,time,register\nB,2019-12-31T23:59,1\n"),
                Contains("column time") && Contains("before meter B was installed (2020-01-01)"));
-    CHECK_THAT(refusal(desk, "meter,time,register\nA,2026-01-02T00:00,1\n"),
+    CHECK_THAT(desk.refusal("meter,time,register\nA,2026-01-02T00:00,1\n"),
                Contains("after meter A was removed (2025-12-31)"));
-    CHECK_THAT(refusal(desk, ""), Contains("t.csv: found \"an empty file\""));
-    CHECK_THAT(refusal(desk, "meter,time,register\n"), Contains("at least one row"));
-    CHECK_THAT(refusal(desk, "meter,time,register\nB,2024-07-03T06:00,12\nB,2024-07-0"),
+    CHECK_THAT(desk.refusal(""), Contains("t.csv: found \"an empty file\""));
+    CHECK_THAT(desk.refusal("meter,time,register\n"), Contains("at least one row"));
+    CHECK_THAT(desk.refusal("meter,time,register\nB,2024-07-03T06:00,12\nB,2024-07-0"),
                Contains("row 3") && Contains("cut short"));
-    CHECK_THAT(refusal(desk, "meter,time,register\nB,2024-07-03T06:00,12\nB\xFF,2024-07-04T06:00,13\n"),
+    CHECK_THAT(desk.refusal("meter,time,register\nB,2024-07-03T06:00,12\nB\xFF,2024-07-04T06:00,13\n"),
                Contains("row 3, column meter") && Contains("\\xFF") && Contains("UTF-8"));
-    CHECK_THAT(refusal(desk, "meter,time,register\nB,2024-07-03T06:00,-1\n"),
+    CHECK_THAT(desk.refusal("meter,time,register\nB,2024-07-03T06:00,-1\n"),
                Contains("zero or more, below 1000000") || Contains("below 1e+06"));
-    CHECK_THAT(refusal(desk, "meter,time,register\nB,2024-03-10T02:30,14\n"),
+    CHECK_THAT(desk.refusal("meter,time,register\nB,2024-03-10T02:30,14\n"),
                Contains("skipped in spring"));
-    CHECK_THAT(refusal(desk, "meter,time,register\nZ,2024-07-03T06:00,1\n"),
+    CHECK_THAT(desk.refusal("meter,time,register\nZ,2024-07-03T06:00,1\n"),
                Contains("the code of a meter"));
-    CHECK_THAT(refusal(desk, "area,site,size_ac,meter\nQ,S,2,nowhere\n"),
+    CHECK_THAT(desk.refusal("area,site,size_ac,meter\nQ,S,2,nowhere\n"),
                Contains("column meter") && Contains("nowhere"));
-    CHECK_THAT(refusal(desk, "meter,site,unit,parent\nC,S,gal,D\nD,S,gal,C\n"),
+    CHECK_THAT(desk.refusal("meter,site,unit,parent\nC,S,gal,D\nD,S,gal,C\n"),
                Contains("column parent"));
-    CHECK_THAT(refusal(desk, "meter,site,unit,colour\nC,S,gal,blue\n"),
+    CHECK_THAT(desk.refusal("meter,site,unit,colour\nC,S,gal,blue\n"),
                Contains("column colour") && Contains("a column of the meters table"));
-    CHECK_THAT(refusal(desk, "meter,start,end,volume\nB,2024-07-03T07:00,2024-07-03T06:00,5\n"),
+    CHECK_THAT(desk.refusal("meter,start,end,volume\nB,2024-07-03T07:00,2024-07-03T06:00,5\n"),
                Contains("an end after the start"));
     // One bad row of three: the good ones stay out too.
-    CHECK_THAT(refusal(desk, "meter,time,register\nB,2024-07-03T06:00,13\nB,x,14\nB,2024-07-05T06:00,15\n"),
+    CHECK_THAT(desk.refusal("meter,time,register\nB,2024-07-03T06:00,13\nB,x,14\nB,2024-07-05T06:00,15\n"),
                Contains("row 3"));
     CHECK(store::count_readings(desk.book, "B") == 2);
     CHECK(desk.book.integrity_problems().empty());
@@ -206,7 +165,7 @@ TEST_CASE("a line of two gigabytes leaves the book alone", "[exchange][construct
     const auto path = desk.scratch.write("big.csv", "meter,time,register\nB,2024-07-03T06:00,13\nB,");
     std::filesystem::resize_file(path, std::uintmax_t{2} << 30U);  // sparse
     const std::vector<Path> files{path};
-    const auto results = import_files(desk.book, files, options());
+    const auto results = import_files(desk.book, files, import_options());
     CHECK_FALSE(results[0].complete);
     CHECK_THROWS_AS(require_accepted(results), InputError);
     CHECK(store::count_readings(desk.book, "B") == 2);
@@ -218,7 +177,7 @@ TEST_CASE("the rest goes in only when asked for, and refused rows are written ou
           "[exchange][constructed]") {
     Desk desk;
     desk.fill();
-    ImportOptions o = options();
+    ImportOptions o = import_options();
     o.rejects = desk.scratch / "rejects.csv";
     const std::string text = "meter,time,register\nB,2024-07-03T06:00,13\nB,=cmd(),14\n";
     CHECK_FALSE(desk.put(text, o).stored);
@@ -247,7 +206,7 @@ TEST_CASE("the rest goes in only when asked for, and refused rows are written ou
 TEST_CASE("rows that are refused after reading are written out too", "[exchange][constructed]") {
     Desk desk;
     desk.fill();
-    ImportOptions o = options();
+    ImportOptions o = import_options();
     o.rejects = desk.scratch / "rejects.csv";
     o.accept_rest = true;
     const auto rejects = [&](const std::string& text) {
@@ -289,7 +248,7 @@ TEST_CASE("rows that are refused after reading are written out too", "[exchange]
 TEST_CASE("a dry run says what would happen and does nothing", "[exchange][constructed]") {
     Desk desk;
     desk.fill();
-    ImportOptions o = options();
+    ImportOptions o = import_options();
     o.dry_run = true;
     const auto before = desk.bytes();
     const auto r = desk.put("meter,time,register\nB,2024-07-03T06:00,13\nB,2024-07-01T06:00,10\n", o);
@@ -310,10 +269,10 @@ TEST_CASE("another value for the same moment waits for a choice", "[exchange][co
         store::for_each_reading(desk.book, "B", [&](const auto& r) { if (first < 0) first = r.value; });
         return first;
     };
-    CHECK_THAT(refusal(desk, text), Contains("row 2, column register: found \"11\"") &&
+    CHECK_THAT(desk.refusal(text), Contains("row 2, column register: found \"11\"") &&
                                         Contains("10 as the book has it") &&
                                         Contains("2024-07-01T13:00:00Z"));
-    ImportOptions o = options();
+    ImportOptions o = import_options();
     SECTION("keep") {
         o.conflicts = ConflictChoice::keep;
         const auto r = desk.put(text, o);
@@ -331,7 +290,9 @@ TEST_CASE("another value for the same moment waits for a choice", "[exchange][co
         CHECK(value() == 11);
         // The corrected value stands; the first file again adds nothing and undoes nothing.
         CHECK(desk.put(text, o).unchanged == 2);
-        CHECK(desk.put(good.at("readings.csv"), options()).unchanged == 3);
+        const auto first_file = desk.put(good.at("readings.csv"));
+        CHECK(first_file.unchanged == 2);
+        CHECK(first_file.decided_before == 1);
         CHECK(value() == 11);
     }
     bool both = false;
@@ -346,18 +307,18 @@ TEST_CASE("another value for the same moment waits for a choice", "[exchange][co
 TEST_CASE("conflicts of records with fields, of weather and of bills", "[exchange][constructed]") {
     Desk desk;
     desk.fill();
-    CHECK_THAT(refusal(desk, "area,site,name,size_ac,plant,root_depth_in,meter,share\n"
+    CHECK_THAT(desk.refusal("area,site,name,size_ac,plant,root_depth_in,meter,share\n"
                              "N,S,North,19,cool_turf,8,B,0.6\n"),
                Contains("size 18.4 ac") && Contains("size 19 ac"));
-    CHECK_THAT(refusal(desk, "station,date,tmax_f,tmin_f,rain_in\nW,2024-07-01,91,60,0\n"),
+    CHECK_THAT(desk.refusal("station,date,tmax_f,tmin_f,rain_in\nW,2024-07-01,91,60,0\n"),
                Contains("weather of W on 2024-07-01"));
-    CHECK_THAT(refusal(desk, "test,area,date,can,volume_ml\nT1,N,2024-06-01,1,20\n"),
+    CHECK_THAT(desk.refusal("test,area,date,can,volume_ml\nT1,N,2024-06-01,1,20\n"),
                Contains("a field sheet is not overwritten"));
     CHECK(desk.put("meter,from,to,billed_kgal\nB,2024-07-01,2024-08-01,310\n").added == 1);
     CHECK(desk.put("meter,from,to,billed_kgal\nB,2024-07-01,2024-08-01,310\n").unchanged == 1);
-    CHECK_THAT(refusal(desk, "meter,from,to,billed_kgal\nB,2024-07-01,2024-08-01,311\n"),
+    CHECK_THAT(desk.refusal("meter,from,to,billed_kgal\nB,2024-07-01,2024-08-01,311\n"),
                Contains("310 kgal"));
-    ImportOptions o = options();
+    ImportOptions o = import_options();
     o.conflicts = ConflictChoice::replace;
     CHECK(desk.put("meter,from,to,billed_kgal\nB,2024-07-01,2024-08-01,311\n", o).replaced == 1);
     REQUIRE(store::bills(desk.book, "B").size() == 1);
@@ -380,7 +341,7 @@ TEST_CASE("exchanges, hour counters and logged volumes", "[exchange][constructed
     CHECK(meter->exchanges[0].digits == 7);
     CHECK(desk.put("meter,site,unit,rated_flow_gpm\nP,S,h,450\n").added == 1);
     CHECK(store::find_meter(desk.book, "P")->rated_flow->text() == "450 gpm");
-    CHECK_THAT(refusal(desk, "meter,site,unit,rated_flow_gpm\nP2,S,gal,450\n"), Contains("counts hours"));
+    CHECK_THAT(desk.refusal("meter,site,unit,rated_flow_gpm\nP2,S,gal,450\n"), Contains("counts hours"));
     const auto r = desk.put("meter,time,minutes,volume\nP,2024-07-02T08:15,15,3\n"
                             "P,2024-07-02,15,4\n");
     CHECK(r.added == 2);
@@ -409,14 +370,14 @@ TEST_CASE("the documented examples go in", "[exchange][constructed]") {
                              "pressures", "readings", "readings_volumes", "sites", "weather", "weather_stations"}) {
         files.push_back(folder / (std::string(name) + ".csv"));
     }
-    const auto results = import_files(book, files, options());
+    const auto results = import_files(book, files, import_options());
     require_accepted(results);
     for (const auto& r : results) {
         CAPTURE(r.file);
         CHECK(r.added > 0);
         CHECK(r.notes.empty());
     }
-    ImportOptions o = options();
+    ImportOptions o = import_options();
     o.map = folder / "map_example.json";
     const std::vector<Path> wide{scratch.write(
         "w.csv", "Read on;Main line;North;Remarks\n05.07.2024 6:00;10.900,5;100,25;\n")};
