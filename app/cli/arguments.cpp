@@ -36,6 +36,9 @@ void add_import(CLI::App& app, Result& result) {
     cmd->add_option("--conflicts", o->conflicts,
                     "A stored value that the file contradicts: refuse, keep or replace; both stay in the journal")
         ->check(CLI::IsMember({"refuse", "keep", "replace"}))->capture_default_str();
+    cmd->add_option("--list-conflicts", o->list_conflicts,
+                    "Write each such value to this table, to be filled in: book or file in its column choice");
+    cmd->add_option("--choices", o->choices, "The table filled in; what it leaves open falls to --conflicts");
     cmd->add_option("--by", o->who, "Who does this, for the journal");
     add_json(cmd, o->json);
 }

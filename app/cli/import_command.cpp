@@ -56,16 +56,27 @@ exchange::ConflictChoice choice_named(const std::string& name) {
     return exchange::ConflictChoice::refuse;
 }
 
+Json word_of(store::Stands stands) {
+    switch (stands) {
+        case store::Stands::undecided: break;
+        case store::Stands::in_book: return "book";
+        case store::Stands::in_file: return "file";
+    }
+    return nullptr;
+}
+
 Json result_json(const exchange::ImportResult& r) {
     Json issues = Json::array();
     for (const Issue& i : r.issues) issues.push_back(i.text());
     Json conflicts = Json::array();
     for (const auto& c : r.conflict_list) {
-        conflicts.push_back({{"place", c.place.text()}, {"record", c.record}, {"in_book", c.in_book}, {"in_file", c.in_file}});
+        conflicts.push_back({{"place", c.place.text()}, {"record", c.record}, {"in_book", c.in_book}, {"in_file", c.in_file},
+                             {"stands", word_of(c.stands)}});
     }
     return {{"file", r.file},           {"kind", exchange::name_of(r.kind)}, {"read", r.read},
             {"added", r.added},         {"unchanged", r.unchanged},
             {"conflicts", r.conflicts}, {"replaced", r.replaced},
+            {"open", r.open},           {"decided_before", r.decided_before},
             {"rejected", r.rejected},   {"stored", r.stored},
             {"conflict_list", std::move(conflicts)}, {"issues", std::move(issues)}};
 }
@@ -87,14 +98,22 @@ Json answer_json(const std::vector<exchange::ImportResult>& results) {
             {"conflicts", sum.conflicts}, {"rejected", sum.rejected}, {"files", std::move(files)}};
 }
 
-void print_text(std::ostream& out, const std::vector<exchange::ImportResult>& results, bool dry_run) {
+void print_text(std::ostream& out, const std::vector<exchange::ImportResult>& results, const ImportOptions& o) {
+    bool differing = false;
     for (const auto& r : results) {
         out << r.file << ": " << exchange::name_of(r.kind) << ", " << r.read << " rows read, " << r.added
-            << (dry_run ? " would be added, " : " added, ") << r.unchanged << " there already";
+            << (o.dry_run ? " would be added, " : " added, ") << r.unchanged << " there already";
+        if (r.decided_before != 0) out << ", " << r.decided_before << " decided before";
         if (r.conflicts != 0) out << ", " << r.conflicts << " conflicts";
+        if (r.open != 0 && r.open != r.conflicts) out << " (" << r.open << " without a choice)";
         if (r.rejected != 0) out << ", " << r.rejected << " refused";
         out << '\n';
         for (const auto& note : r.notes) out << "  " << note << '\n';
+        differing = differing || r.conflicts + r.decided_before != 0;
+    }
+    if (differing && !o.list_conflicts.empty()) {
+        out << "Where book and files differ stands in " << o.list_conflicts
+            << "; with book or file in its column choice it goes back in with --choices.\n";
     }
 }
 
@@ -109,6 +128,8 @@ int run(const ImportOptions& o, Streams& streams) {
     options.dry_run = o.dry_run;
     options.accept_rest = o.accept_rest;
     options.conflicts = choice_named(o.conflicts);
+    if (!o.choices.empty()) options.choices = o.choices;
+    if (!o.list_conflicts.empty()) options.list_conflicts = o.list_conflicts;
     options.at = workflow::present_moment();
     options.who = o.who.empty() ? workflow::present_user() : o.who;
     std::vector<exchange::ImportResult> results;
@@ -120,7 +141,7 @@ int run(const ImportOptions& o, Streams& streams) {
     }
     if (!o.dry_run) exchange::require_accepted(results);
     if (o.json) streams.out << print(answer_json(results));
-    else print_text(streams.out, results, o.dry_run);
+    else print_text(streams.out, results, o);
     return done;
 }
 

@@ -33,6 +33,8 @@ struct ImportOptions {
     bool dry_run = false;
     bool accept_rest = false;  ///< store the good rows though some were refused
     std::string conflicts = "refuse";  ///< refuse, keep (what is stored) or replace (by the file)
+    std::string choices;         ///< filled-in table of conflicts; empty: none
+    std::string list_conflicts;  ///< file to write all conflicts to; empty: none
     std::string who;
     bool json = false;
 };
