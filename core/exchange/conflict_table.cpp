@@ -52,20 +52,20 @@ ConflictRow read_row(RowReader& row) {
     const std::string word = column_key(row.text("choice"));  // a spreadsheet makes "Book" of it
     if (word == word_of(Stands::in_book)) c.choice = Stands::in_book;
     else if (word == word_of(Stands::in_file)) c.choice = Stands::in_file;
-    else if (!word.empty()) row.refuse("choice", row.text("choice"), "book, file, or nothing");
+    else if (!word.empty()) row.refuse("choice", row.text("choice"), phrase("exchange", "book, file, or nothing"));
     return c;
 }
 
 void add_row(ConflictRows& rows, RowReader& row, const ConflictRow& conflict) {
     const auto clash = rows.add(conflict, row.row());
     if (!clash) return;
-    const std::string other = "row " + std::to_string(clash->line);
     if (clash->same_value) {
-        row.refuse("in_file", conflict.in_file, "each value of a record once; it stands in " + other + " too");
+        row.refuse("in_file", conflict.in_file,
+                   {phrase("exchange", "each value of a record once; it stands in row %1 too"), clash->line});
     } else {
         row.refuse("choice", row.text("choice"),
-                   "file for one value of the " + printable(conflict.record, 300) + " at most; " + other +
-                       " says file as well");
+                   {phrase("exchange", "file for one value of the %1 at most; row %2 says file as well"),
+                    printable(conflict.record, 300), clash->line});
     }
 }
 
@@ -91,7 +91,7 @@ void write_conflicts(const std::filesystem::path& path, const ConflictRows& rows
     if (out.fail() || error) {
         std::error_code ignored;
         std::filesystem::remove(draft, ignored);
-        throw InputError(path.string(), "a file for the conflicts that can be written");
+        throw InputError(path.string(), phrase("exchange", "a file for the conflicts that can be written"));
     }
 }
 

@@ -197,8 +197,8 @@ void require_accepted(std::span<const ImportResult> results) {
         for (const Conflict& c : r.conflict_list) {
             if (c.stands != store::Stands::undecided) continue;
             issues.push_back({c.place, c.in_file,
-                              c.in_book + " as the book has it for the " + c.record +
-                                  ", or an explicit choice which of the two stands"});
+                              {phrase("exchange", "%1 as the book has it for the %2, or an explicit choice which of "
+                                                  "the two stands"), c.in_book, c.record}});
         }
     }
     if (!stored && !issues.empty()) throw InputError(std::move(issues));

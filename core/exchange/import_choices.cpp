@@ -40,22 +40,21 @@ std::vector<Settled> settled(const store::Book& book, const std::string& record)
 
 Issue issue_of(const std::string& table, const store::ConflictRows::Unused& unused) {
     const store::ConflictRow& row = unused.row;
-    const auto issue = [&](const char* column, const std::string& found, const std::string& expected) {
-        return Issue{{table, unused.line, column}, found, expected};
-    };
-    const std::string record = printable(row.record, 300);
+    constexpr std::size_t longest = 300;
+    const std::string record = printable(row.record, longest);
     if (!unused.seen) {
-        return issue("record", row.record, "a record for which these files have another value than the book");
+        return {{table, unused.line, "record"}, row.record,
+                phrase("exchange", "a record for which these files have another value than the book")};
     }
     const auto& [in_book, in_file] = *unused.seen;
     if (in_file != row.in_file) {
-        return issue("in_file", row.in_file,
-                     "\"" + printable(in_file, 300) + "\", which the file now has for the " + record +
-                         "; a choice holds for the values it was made on");
+        return {{table, unused.line, "in_file"}, row.in_file,
+                {phrase("exchange", "\"%1\", which the file now has for the %2; a choice holds for the values it "
+                                    "was made on"), printable(in_file, longest), record}};
     }
-    return issue("in_book", row.in_book,
-                 "\"" + printable(in_book, 300) + "\", which the book now has for the " + record +
-                     "; a choice holds for the values it was made on");
+    return {{table, unused.line, "in_book"}, row.in_book,
+            {phrase("exchange", "\"%1\", which the book now has for the %2; a choice holds for the values it "
+                                "was made on"), printable(in_book, longest), record}};
 }
 
 }  // namespace

@@ -17,7 +17,7 @@
 namespace evenfall::store {
 
 /// Which of two values stands.
-enum class Stands { undecided, in_book, in_file };
+enum class Stands : std::uint8_t { undecided, in_book, in_file };
 
 struct ConflictRow {
     std::string file;      ///< where the value was found: as the user named it

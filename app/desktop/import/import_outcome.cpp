@@ -74,14 +74,27 @@ void ImportOutcome::add(const QString& file, std::size_t row, const QString& col
     table_->item(at, 1)->setData(Qt::UserRole, static_cast<qulonglong>(row));
 }
 
+QString ImportOutcome::difference_words(const exchange::Conflict& c) {
+    const QStringList values{q(c.record), q(c.in_book), q(c.in_file)};
+    switch (c.stands) {
+        case store::Stands::undecided: break;
+        case store::Stands::in_book:
+            return tr("%1: the book has %2, the file %3; the book's stands").arg(values[0], values[1], values[2]);
+        case store::Stands::in_file:
+            return tr("%1: the book has %2, the file %3; the file's stands").arg(values[0], values[1], values[2]);
+    }
+    return tr("%1: the book has %2, the file %3").arg(values[0], values[1], values[2]);
+}
+
 void ImportOutcome::add_result(const exchange::ImportResult& r, bool dry) {
     const QString file = q(r.file);
     const auto count = [](std::size_t n) { return shown_number(static_cast<double>(n), 0); };
     const QString what = r.stored ? tr("stored") : dry ? tr("tried, not stored") : tr("not stored");
     add(file, 0, {},
-        tr("%1: %2 rows read, %3 new, %4 there already, %5 with another value, %6 refused")
-            .arg(what, count(r.read), count(r.added), count(r.unchanged), count(r.conflicts), count(r.rejected)),
-        !r.stored && (r.rejected > 0 || r.conflicts > 0 || !r.complete));
+        tr("%1: %2 rows read, %3 new, %4 there already, %5 decided before, %6 with another value, %7 refused")
+            .arg(what, count(r.read), count(r.added), count(r.unchanged), count(r.decided_before), count(r.conflicts),
+                 count(r.rejected)),
+        !r.stored && (r.rejected > 0 || r.open > 0 || !r.complete));
     for (const auto& issue : r.issues) {
         add(file, issue.place.row, q(issue.place.column),
             core_words(Issue{{}, issue.found, issue.expected}.sentence()), true);
@@ -91,12 +104,11 @@ void ImportOutcome::add_result(const exchange::ImportResult& r, bool dry) {
                              .arg(count(r.rejected - r.issues.size())), true);
     }
     for (const auto& c : r.conflict_list) {
-        add(file, c.place.row, q(c.place.column),
-            tr("%1: the book has %2, the file %3").arg(q(c.record), q(c.in_book), q(c.in_file)), !r.stored);
+        add(file, c.place.row, q(c.place.column), difference_words(c), c.stands == store::Stands::undecided);
     }
-    if (r.conflicts > r.conflict_list.size()) {
-        add(file, 0, {}, tr("and %1 more with another value").arg(count(r.conflicts - r.conflict_list.size())),
-            !r.stored);
+    const std::size_t differing = r.conflicts + r.decided_before;
+    if (differing > r.conflict_list.size()) {
+        add(file, 0, {}, tr("and %1 more with another value").arg(count(differing - r.conflict_list.size())), r.open > 0);
     }
     for (const auto& note : r.notes) add(file, 0, {}, q(note), false);
 }

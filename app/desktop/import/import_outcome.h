@@ -25,6 +25,8 @@ class ImportOutcome : public QWidget {
                       const QString& rejects);
     /// After a change of colours.
     void restyle();
+    /// "reading of M-1 at …: the book has 5, the file 7", and which of them stands.
+    static QString difference_words(const exchange::Conflict& conflict);
     /// Writes the refused rows of the last run; false when there are none. @throws std::runtime_error
     bool write_refused(const QString& path) const;
     QTableWidget* table() const { return table_; }

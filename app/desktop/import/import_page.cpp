@@ -3,8 +3,8 @@
 
 #include "app/desktop/core_words.h"
 #include "app/desktop/finding_words.h"
+#include "app/desktop/import/conflicts_panel.h"
 #include "app/desktop/import/import_outcome.h"
-#include "app/desktop/import/import_run_task.h"
 #include "app/desktop/task.h"
 
 #include <QCheckBox>
@@ -22,6 +22,7 @@
 #include <QListWidget>
 #include <QMimeData>
 #include <QPushButton>
+#include <QTabWidget>
 #include <QTableWidget>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -153,31 +154,47 @@ QWidget* ImportPage::make_choices() {
 
 QWidget* ImportPage::make_below() {
     auto* below = new QVBoxLayout;
-    auto* choices = new QHBoxLayout;
+    auto* corner = new QWidget;
+    auto* choices = new QHBoxLayout(corner);
+    choices->setContentsMargins(0, 0, 0, 4);
     choices->setSpacing(12);
-    choices->addWidget(heading(tr("What happened")), 1);
     rest_ = new QCheckBox(tr("Store good rows though others are refused"));
     conflicts_ = new QComboBox;
     conflicts_->addItem(tr("other values: list them, store nothing"), static_cast<int>(exchange::ConflictChoice::refuse));
     conflicts_->addItem(tr("other values: keep the book's"), static_cast<int>(exchange::ConflictChoice::keep));
     conflicts_->addItem(tr("other values: take the file's"), static_cast<int>(exchange::ConflictChoice::replace));
     conflicts_->setAccessibleName(tr("Where the book has another value"));
+    conflicts_->setToolTip(tr("For those that nobody chose one by one"));
     conflicts_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     conflicts_->setMinimumContentsLength(30);
     choices->addWidget(rest_);
     choices->addWidget(conflicts_);
-    below->addLayout(choices);
+    tabs_ = new QTabWidget;
+    tabs_->setDocumentMode(true);
+    tabs_->setCornerWidget(corner);
     outcome_ = new ImportOutcome;
-    below->addWidget(outcome_, 1);
+    differences_ = new ConflictsPanel;
+    tabs_->addTab(outcome_, tr("What happened"));
+    tabs_->addTab(differences_, tr("Where they differ"));
+    tabs_->setTabVisible(1, false);
+    below->addWidget(tabs_, 1);
     connect(outcome_, &ImportOutcome::place_chosen, this, &ImportPage::show_place);
+    connect(differences_, &ConflictsPanel::place_chosen, this, &ImportPage::show_place);
     return card(below);
 }
 
-void ImportPage::book_changed() { show_state(); }
+void ImportPage::book_changed() {
+    if (session().book_path() != differences_of_) {
+        differences_->show_choices(nullptr);
+        tabs_->setTabVisible(1, false);
+    }
+    show_state();
+}
 
 void ImportPage::theme_changed() {
     show_plan();
     outcome_->restyle();
+    differences_->restyle();
 }
 
 ImportPlan* ImportPage::shown() {
@@ -266,7 +283,7 @@ void ImportPage::mark_issues() {
         for (const auto& issue : result.issues) mark(issue.place, core_words(issue.sentence()));
         if (result.stored) continue;
         for (const auto& c : result.conflict_list) {
-            mark(c.place, tr("%1: the book has %2, the file %3").arg(q(c.record), q(c.in_book), q(c.in_file)));
+            if (c.stands == store::Stands::undecided) mark(c.place, ImportOutcome::difference_words(c));
         }
     }
 }
@@ -313,16 +330,34 @@ void ImportPage::run(bool dry) {
     order.dry_run = dry;
     order.accept_rest = rest_->isChecked();
     order.conflicts = static_cast<exchange::ConflictChoice>(conflicts_->currentData().toInt());
-    auto found = std::make_shared<std::vector<exchange::ImportResult>>();
+    // A copy: the work reads it while the rows may be chosen on.
+    if (const auto& chosen = differences_->choices()) order.choices = std::make_shared<const ConflictChoices>(*chosen);
+    auto found = std::make_shared<ImportFound>();
     connect(task, &Task::finished, this, [this, found, dry, rejects](const QString& error) {
-        results_ = std::move(*found);
-        outcome_->show_results(results_, error, dry, rejects);
-        show_rows();
-        const bool stored = std::any_of(results_.begin(), results_.end(), [](const auto& r) { return r.stored; });
-        Q_EMIT finished();
-        if (stored) session().book_was_changed();
+        show_found(std::move(*found), error, dry, rejects);
     });
     task->start([order, found](const TaskContext& context) { *found = run_import(order, context); });
+}
+
+void ImportPage::show_found(ImportFound found, const QString& error, bool dry, const QString& rejects) {
+    results_ = std::move(found.results);
+    outcome_->show_results(results_, error, dry, rejects);
+    // After an error nothing new is known; what was chosen stays for another try.
+    if (error.isEmpty()) {
+        differences_of_ = session().book_path();
+        const std::int64_t count = found.conflicts ? found.conflicts->count() : 0;
+        const std::int64_t open = found.conflicts ? found.conflicts->chosen(store::Stands::undecided) : 0;
+        differences_->show_choices(std::move(found.conflicts));
+        tabs_->setTabText(1, tr("Where they differ (%1)").arg(shown_number(static_cast<double>(count), 0)));
+        tabs_->setTabVisible(1, count > 0);
+        tabs_->setCurrentIndex(open > 0 ? 1 : 0);
+    } else {
+        tabs_->setCurrentIndex(0);
+    }
+    show_rows();
+    const bool stored = std::any_of(results_.begin(), results_.end(), [](const auto& r) { return r.stored; });
+    Q_EMIT finished();
+    if (stored) session().book_was_changed();
 }
 
 void ImportPage::dragEnterEvent(QDragEnterEvent* event) {

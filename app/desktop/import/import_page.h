@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/desktop/import/import_plan.h"
+#include "app/desktop/import/import_run_task.h"
 #include "app/desktop/page.h"
 #include "core/exchange/import.h"
 
@@ -14,13 +14,15 @@ class QLineEdit;
 class QListWidget;
 class QMenu;
 class QTableWidget;
+class QTabWidget;
 
 namespace evenfall::desktop {
 
+class ConflictsPanel;
 class ImportOutcome;
 
-/// Bringing tables into the book: look at them, point at columns, try, then import.
-/// Tests: tests/app/desktop_import_test.cpp
+/// Bringing tables into the book: look at them, point at columns, try, choose where they differ from
+/// the book, then import. Tests: tests/app/desktop_import_test.cpp, tests/app/desktop_conflicts_test.cpp
 class ImportPage : public Page {
     Q_OBJECT
 
@@ -42,6 +44,8 @@ class ImportPage : public Page {
     ImportPlan* shown();
     QTableWidget* preview() const { return preview_; }
     ImportOutcome* outcome() const { return outcome_; }
+    ConflictsPanel* differences() const { return differences_; }
+    QTabWidget* tabs() const { return tabs_; }
     QComboBox* dates() const { return dates_; }
     QComboBox* decimals() const { return decimals_; }
     QComboBox* conflicts() const { return conflicts_; }
@@ -66,6 +70,7 @@ class ImportPage : public Page {
     void show_rows();
     void show_state();
     void mark_issues();
+    void show_found(ImportFound found, const QString& error, bool dry, const QString& rejects);
     void column_menu(int column);
     void meter_menu(QMenu& menu, int column);
     void ask_for_meter(int column, bool volumes);
@@ -86,7 +91,10 @@ class ImportPage : public Page {
     QCheckBox* rest_;
     QTableWidget* preview_;
     QLabel* state_;
+    QTabWidget* tabs_;
     ImportOutcome* outcome_;
+    ConflictsPanel* differences_;
+    QString differences_of_;  ///< the book that they are about
     QPushButton* try_;
     QPushButton* import_;
     QPushButton* remove_;

@@ -12,7 +12,9 @@ namespace evenfall::desktop {
 
 ReadingsModel::ReadingsModel(const store::Book& book, meter::Meter meter, calendar::TimeZone zone, QObject* parent)
     : QAbstractTableModel(parent), book_(book), meter_(std::move(meter)), zone_(std::move(zone)),
-      marks_(store::page_marks(book, meter_.code, page_size)) {}
+      marks_(store::page_marks(book, meter_.code, page_size)), pages_([this](std::int64_t page) {
+          return store::readings_from(book_, meter_.code, marks_.starts[static_cast<std::size_t>(page)], page_size);
+      }) {}
 
 int ReadingsModel::rowCount(const QModelIndex& parent) const {
     if (parent.isValid()) return 0;
@@ -21,31 +23,13 @@ int ReadingsModel::rowCount(const QModelIndex& parent) const {
 
 int ReadingsModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : 4; }
 
-const meter::Reading* ReadingsModel::reading(int row) const {
-    const std::int64_t page = row / page_size;
-    auto it = pages_.find(page);
-    if (it == pages_.end()) {
-        ++fetches_;
-        it = pages_.emplace(page, store::readings_from(book_, meter_.code, marks_.starts[static_cast<std::size_t>(page)],
-                                                       page_size)).first;
-        recent_.push_front(page);
-        if (recent_.size() > pages_kept) {
-            pages_.erase(recent_.back());
-            recent_.pop_back();
-            it = pages_.find(page);
-        }
-    }
-    const auto at = static_cast<std::size_t>(row % page_size);
-    return at < it->second.size() ? &it->second[at] : nullptr;
-}
-
 QVariant ReadingsModel::data(const QModelIndex& index, int role) const {
     if (!index.isValid()) return {};
     if (role == Qt::TextAlignmentRole) {
         return static_cast<int>((index.column() == 1 ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     }
     if (role != Qt::DisplayRole) return {};
-    const meter::Reading* r = reading(index.row());
+    const meter::Reading* r = pages_.row(index.row());
     if (!r) return {};
     switch (index.column()) {
         case 0: {

@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/desktop/row_pages.h"
 #include "core/calendar/time_zone.h"
 #include "core/meter/meter.h"
 #include "core/store/reading_pages.h"
 
 #include <QAbstractTableModel>
-#include <list>
-#include <unordered_map>
 
 /// A meter's whole record, fetched a page at a time as it comes into view; a few pages are kept.
 /// Tests: tests/app/desktop_window_test.cpp
@@ -17,8 +16,7 @@ class ReadingsModel : public QAbstractTableModel {
     Q_OBJECT
 
   public:
-    static constexpr std::int64_t page_size = 512;
-    static constexpr std::size_t pages_kept = 24;
+    static constexpr std::int64_t page_size = RowPages<meter::Reading>::page_size;
 
     ReadingsModel(const store::Book& book, meter::Meter meter, calendar::TimeZone zone, QObject* parent = nullptr);
 
@@ -29,18 +27,14 @@ class ReadingsModel : public QAbstractTableModel {
     /// The row of the first reading on or after the start of that day.
     int row_of(calendar::Date day) const;
     /// How often a page was fetched: for tests.
-    int fetches() const { return fetches_; }
+    int fetches() const { return pages_.fetches(); }
 
   private:
-    const meter::Reading* reading(int row) const;
-
     const store::Book& book_;
     meter::Meter meter_;
     calendar::TimeZone zone_;
     store::PageMarks marks_;
-    mutable std::list<std::int64_t> recent_;  ///< pages, the newest first
-    mutable std::unordered_map<std::int64_t, std::vector<meter::Reading>> pages_;
-    mutable int fetches_ = 0;
+    mutable RowPages<meter::Reading> pages_;
 };
 
 }  // namespace evenfall::desktop

@@ -818,6 +818,13 @@
     </message>
 </context>
 <context>
+    <name>ImportRun</name>
+    <message>
+        <source>Where they differ</source>
+        <translation>Dónde difieren</translation>
+    </message>
+</context>
+<context>
     <name>ReviewView</name>
     <message>
         <source>= agrees</source>
@@ -2106,6 +2113,104 @@
     </message>
 </context>
 <context>
+    <name>evenfall::desktop::ConflictsModel</name>
+    <message>
+        <source>not chosen</source>
+        <translation>sin elegir</translation>
+    </message>
+    <message>
+        <source>the book&apos;s</source>
+        <translation>el del libro</translation>
+    </message>
+    <message>
+        <source>the file&apos;s</source>
+        <translation>el del archivo</translation>
+    </message>
+    <message>
+        <source>%1, row %2</source>
+        <translation>%1, fila %2</translation>
+    </message>
+    <message>
+        <source>Another row has another value for this record; one of them can stand.</source>
+        <translation>Otra fila tiene otro valor para este registro; solo uno de ellos puede quedar.</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Dónde</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>In the book</source>
+        <translation>En el libro</translation>
+    </message>
+    <message>
+        <source>In the file</source>
+        <translation>En el archivo</translation>
+    </message>
+    <message>
+        <source>What stands</source>
+        <translation>Qué queda</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::ConflictsPanel</name>
+    <message>
+        <source>Where the book and the files differ</source>
+        <translation>Dónde difieren el libro y los archivos</translation>
+    </message>
+    <message>
+        <source>1 lets the book&apos;s value stand, 2 the file&apos;s, 0 neither yet; the space bar goes through the three. Press Return to see the place in the file</source>
+        <translation>1 deja el valor del libro, 2 el del archivo, 0 ninguno todavía; la barra espaciadora recorre los tres. Pulse Intro para ver el lugar en el archivo</translation>
+    </message>
+    <message>
+        <source>As in the book</source>
+        <translation>Como en el libro</translation>
+    </message>
+    <message>
+        <source>For the selected rows; key 1</source>
+        <translation>Para las filas seleccionadas; tecla 1</translation>
+    </message>
+    <message>
+        <source>As in the file</source>
+        <translation>Como en el archivo</translation>
+    </message>
+    <message>
+        <source>For the selected rows; key 2</source>
+        <translation>Para las filas seleccionadas; tecla 2</translation>
+    </message>
+    <message>
+        <source>Not chosen</source>
+        <translation>Sin elegir</translation>
+    </message>
+    <message>
+        <source>For the selected rows; key 0</source>
+        <translation>Para las filas seleccionadas; tecla 0</translation>
+    </message>
+    <message>
+        <source>All as in the book</source>
+        <translation>Todo como en el libro</translation>
+    </message>
+    <message>
+        <source>For every row</source>
+        <translation>Para todas las filas</translation>
+    </message>
+    <message>
+        <source>All as in the file</source>
+        <translation>Todo como en el archivo</translation>
+    </message>
+    <message>
+        <source>%1 as in the book, %2 as in the file, %3 not chosen</source>
+        <translation>%1 como en el libro, %2 como en el archivo, %3 sin elegir</translation>
+    </message>
+    <message>
+        <source>Rows left as they were: %1. The files have several values for one record there, and one of them can stand. Choose it yourself.</source>
+        <translation>Filas que quedaron como estaban: %1. Los archivos tienen ahí varios valores para un mismo registro, y solo uno puede quedar. Elíjalo usted.</translation>
+    </message>
+</context>
+<context>
     <name>evenfall::desktop::DecisionBox</name>
     <message>
         <source>Decide</source>
@@ -2663,10 +2768,6 @@
         <translation>no guardado</translation>
     </message>
     <message>
-        <source>%1: %2 rows read, %3 new, %4 there already, %5 with another value, %6 refused</source>
-        <translation>%1: %2 filas leídas, %3 nuevas, %4 ya estaban, %5 con otro valor, %6 rechazadas</translation>
-    </message>
-    <message>
         <source>and %1 more refused rows; the file of refused rows has all of them</source>
         <translation>y %1 filas rechazadas más; el archivo de filas rechazadas las tiene todas</translation>
     </message>
@@ -2681,6 +2782,18 @@
     <message>
         <source>%1 cannot be replaced</source>
         <translation>%1 no se puede reemplazar</translation>
+    </message>
+    <message>
+        <source>%1: the book has %2, the file %3; the book&apos;s stands</source>
+        <translation>%1: el libro tiene %2, el archivo %3; queda el del libro</translation>
+    </message>
+    <message>
+        <source>%1: the book has %2, the file %3; the file&apos;s stands</source>
+        <translation>%1: el libro tiene %2, el archivo %3; queda el del archivo</translation>
+    </message>
+    <message>
+        <source>%1: %2 rows read, %3 new, %4 there already, %5 decided before, %6 with another value, %7 refused</source>
+        <translation>%1: %2 filas leídas, %3 nuevas, %4 ya estaban, %5 decididas antes, %6 con otro valor, %7 rechazadas</translation>
     </message>
 </context>
 <context>
@@ -2826,10 +2939,6 @@ no se usa</translation>
         <translation>Importando</translation>
     </message>
     <message>
-        <source>%1: the book has %2, the file %3</source>
-        <translation>%1: el libro tiene %2, el archivo %3</translation>
-    </message>
-    <message>
         <source>%1, in %2</source>
         <translation>%1, en %2</translation>
     </message>
@@ -2940,6 +3049,18 @@ no se usa</translation>
     <message>
         <source>meter %1</source>
         <translation>medidor %1</translation>
+    </message>
+    <message>
+        <source>For those that nobody chose one by one</source>
+        <translation>Para los que nadie eligió uno por uno</translation>
+    </message>
+    <message>
+        <source>Where they differ</source>
+        <translation>Dónde difieren</translation>
+    </message>
+    <message>
+        <source>Where they differ (%1)</source>
+        <translation>Dónde difieren (%1)</translation>
     </message>
 </context>
 <context>
@@ -4475,6 +4596,38 @@ Qué tan seguro: %3</translation>
     <message>
         <source>%1, then a time such as 06:00</source>
         <translation>%1, y después una hora como 06:00</translation>
+    </message>
+    <message>
+        <source>book, file, or nothing</source>
+        <translation>book, file o nada</translation>
+    </message>
+    <message>
+        <source>each value of a record once; it stands in row %1 too</source>
+        <translation>cada valor de un registro una sola vez; también está en la fila %1</translation>
+    </message>
+    <message>
+        <source>file for one value of the %1 at most; row %2 says file as well</source>
+        <translation>file para un solo valor de %1; la fila %2 también dice file</translation>
+    </message>
+    <message>
+        <source>a file for the conflicts that can be written</source>
+        <translation>un archivo para los conflictos que se pueda escribir</translation>
+    </message>
+    <message>
+        <source>%1 as the book has it for the %2, or an explicit choice which of the two stands</source>
+        <translation>%1, como lo tiene el libro para %2, o una elección expresa de cuál de los dos queda</translation>
+    </message>
+    <message>
+        <source>a record for which these files have another value than the book</source>
+        <translation>un registro para el que estos archivos tienen otro valor que el libro</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot;, which the file now has for the %2; a choice holds for the values it was made on</source>
+        <translation>&quot;%1&quot;, que el archivo tiene ahora para %2; una elección vale para los valores sobre los que se hizo</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot;, which the book now has for the %2; a choice holds for the values it was made on</source>
+        <translation>&quot;%1&quot;, que el libro tiene ahora para %2; una elección vale para los valores sobre los que se hizo</translation>
     </message>
 </context>
 <context>
