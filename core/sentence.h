@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <concepts>
 #include <iosfwd>
 #include <stdexcept>
 #include <string>
@@ -59,8 +58,8 @@ class Sentence {
     Sentence(std::string same_everywhere) : english_(std::move(same_everywhere)) {}
     Sentence(std::string_view same_everywhere) : english_(same_everywhere) {}
     Sentence(const char* same_everywhere) : english_(same_everywhere) {}
-    template <std::integral N>
-        requires(!std::same_as<N, bool> && !std::same_as<N, char>)
+    template <class N>
+        requires(std::is_integral_v<N> && !std::is_same_v<N, bool> && !std::is_same_v<N, char>)
     Sentence(N number) : english_(std::to_string(number)) {}
 
     Sentence(Phrase fixed) : phrase_(fixed), english_(fixed.english()) {}
