@@ -2,6 +2,7 @@
 // Sentences of the core: their English is put together here, other languages from the same parts.
 #include "core/input_error.h"
 #include "core/sentence.h"
+#include "core/sentences.h"
 
 #include <catch2/catch.hpp>
 #include <sstream>
@@ -55,4 +56,16 @@ TEST_CASE("an error keeps its sentences", "[units]") {
     const InputError error(Sentence(phrase("plan", "more than %1 heads"), 9), phrase("plan", "a smaller plan"));
     CHECK(std::string(error.what()) == "found \"more than 9 heads\", expected a smaller plan");
     CHECK(error.issues().front().sentence().values().at(0).form().english() == "more than %1 heads");
+}
+
+TEST_CASE("an error is one sentence that reads as its message", "[units]") {
+    const Issue issue{{"f.csv", 3, "arc"}, "12x", phrase("core", "a number")};
+    for (const std::size_t n : {1U, 2U, 20U, 23U}) {
+        const InputError error(std::vector<Issue>(n, issue));
+        CHECK(evenfall::sentence_of(error) == std::string(error.what()));
+    }
+    CHECK(evenfall::sentence_of(InputError(issue)).values().back().values().back().form().english() == "a number");
+    std::vector<Sentence> once;
+    for (const char* text : {"a", "", "b", "a"}) evenfall::add_once(once, text);
+    CHECK(evenfall::english_of(once) == std::vector<std::string>{"a", "b"});
 }
