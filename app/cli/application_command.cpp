@@ -17,21 +17,21 @@ namespace {
 Json application_json(const review::Application& a) {
     Json history = Json::array();
     for (const auto& h : a.history) {
-        history.push_back({{"at", calendar::format_instant(h.at)}, {"who", h.who}, {"status", review::text_of(h.status)},
+        history.push_back({{"at", calendar::format_instant(h.at)}, {"who", h.who}, {"status", review::text_of(h.status).english()},
                            {"note", h.note}, {"amount", number_or_null(h.amount)}});
     }
     Json filings = Json::array();
     for (const auto& f : a.filings) filings.push_back(f.sha256);
     return {{"application", a.code}, {"applicant", a.applicant}, {"site", a.site}, {"program", a.program},
-            {"status", review::text_of(a.status())}, {"filings", std::move(filings)}, {"history", std::move(history)}};
+            {"status", review::text_of(a.status()).english()}, {"filings", std::move(filings)}, {"history", std::move(history)}};
 }
 
 void print_application(std::ostream& out, const review::Application& a, bool history) {
-    out << printable(a.code) << "  " << review::text_of(a.status()) << "  " << printable(a.applicant) << ", site " << printable(a.site)
+    out << printable(a.code) << "  " << review::text_of(a.status()).english() << "  " << printable(a.applicant) << ", site " << printable(a.site)
         << ", program " << printable(a.program) << '\n';
     if (!history) return;
     for (const auto& h : a.history) {
-        out << "  " << calendar::format_instant(h.at) << "  " << review::text_of(h.status) << "  by " << printable(h.who);
+        out << "  " << calendar::format_instant(h.at) << "  " << review::text_of(h.status).english() << "  by " << printable(h.who);
         if (h.amount) out << "  " << units::format_grouped(*h.amount, 2) << " " << a.currency;
         if (!h.note.empty()) out << "  " << printable(h.note, 400);
         out << '\n';

@@ -4,12 +4,12 @@
 #include "app/workflow/plans.h"
 #include "app/workflow/print_sibling.h"
 #include "core/exchange/plan_file.h"
-#include "core/input_error.h"
 #include "core/plan/matched.h"
 #include "core/plan/overlap.h"
 #include "core/plan/plan_against_audit.h"
 #include "core/plan/what_if.h"
 #include "core/reference/table.h"
+#include "core/sentences.h"
 #include "reports/text/plan_drawing.h"
 
 #include <algorithm>
@@ -98,10 +98,10 @@ Json answer_json(const plan::Prediction& p, const std::vector<plan::StationRates
             {"balance_error", p.balance_error},
             {"cell_m", {p.cell_width.in(units::metre), p.cell_height.in(units::metre)}},
             {"stations", stations_json(stations)},
-            {"method", p.method},
-            {"convention", p.convention},
-            {"source", p.source},
-            {"assumed", p.assumed}};
+            {"method", p.method.english()},
+            {"convention", p.convention.english()},
+            {"source", p.source.english()},
+            {"assumed", english_of(p.assumed)}};
 }
 
 template <class Ratio>
@@ -151,7 +151,7 @@ void print_text(std::ostream& out, const std::string& name, const plan::Predicti
     out << "\nMethod: " << p.method << "; cells of " << format_fixed(p.cell_width.in(units::metre), 3) << " by "
         << format_fixed(p.cell_height.in(units::metre), 3) << " m\nConvention: " << p.convention
         << "\nSource: " << p.source << '\n';
-    for (const std::string& a : p.assumed) out << "Assumed: " << printable(a, 300) << '\n';
+    for (const Sentence& a : p.assumed) out << "Assumed: " << printable(a.english(), 300) << '\n';
     out << "A prediction from a drawing: pressure, wind, wear and tilt are not in it. Keep spray off roads and paths\n"
            "where it can make people or cars slip, and follow local codes on backflow and reclaimed water.\n";
 }
@@ -172,7 +172,7 @@ Json audit_json(const plan::PlanAgainstAudit& a) {
                          {"output", h.output},
                          {"error", h.error},
                          {"cans", h.cans},
-                         {"evidence", h.evidence}});
+                         {"evidence", h.evidence.english()}});
     }
     return {{"common_output", a.common_output},
             {"du_lq_caught", ratio_or_null(a.du_caught)},
@@ -182,9 +182,9 @@ Json audit_json(const plan::PlanAgainstAudit& a) {
             {"scatter", a.scatter},
             {"cans", std::move(cans)},
             {"heads", std::move(heads)},
-            {"notes", a.notes},
-            {"method", a.method},
-            {"source", a.source}};
+            {"notes", english_of(a.notes)},
+            {"method", a.method.english()},
+            {"source", a.source.english()}};
 }
 
 void print_audit(std::ostream& out, const plan::PlanAgainstAudit& a) {
@@ -199,7 +199,7 @@ void print_audit(std::ostream& out, const plan::PlanAgainstAudit& a) {
         }
     }
     out << "  cannot tell: " << untold << " of " << a.heads.size() << " heads\n";
-    for (const auto& note : a.notes) out << "  " << printable(note, 300) << '\n';
+    for (const auto& note : a.notes) out << "  " << printable(note.english(), 300) << '\n';
 }
 
 plan::WhatIf compared(const plan::Prediction& before, const OverlapOptions& o) {

@@ -4,7 +4,7 @@
 #include "app/workflow/moment.h"
 #include "app/workflow/review_batch.h"
 #include "app/workflow/review_desk.h"
-#include "core/input_error.h"
+#include "core/sentences.h"
 #include "core/units/number.h"
 
 #include <ostream>
@@ -21,7 +21,7 @@ using workflow::BatchItem;
 Json text_or_null(const std::string& text) { return text.empty() ? Json(nullptr) : Json(text); }
 
 Json savings_json(const Review& r) {
-    if (!r.savings.savings) return {{"saved_gal", nullptr}, {"refused", r.savings.refused}};
+    if (!r.savings.savings) return {{"saved_gal", nullptr}, {"refused", english_of(r.savings.refused)}};
     const auto& s = *r.savings.savings;
     const double gallon = units::us_gallon.si();
     const auto& b = s.baseline;
@@ -39,16 +39,16 @@ Json savings_json(const Review& r) {
             {"nmbe", b.nmbe},
             {"r_squared", b.r_squared},
             {"autocorrelation", b.autocorrelation},
-            {"baseline", review::text_of(b.form)},
+            {"baseline", review::text_of(b.form).english()},
             {"months_before", b.n},
             {"months_after", s.after_spells},
-            {"method", s.method},
-            {"remarks", r.savings.remarks},
+            {"method", s.method.english()},
+            {"remarks", english_of(r.savings.remarks)},
             {"refused", Json::array()}};
 }
 
 Json review_json(const BatchItem& item) {
-    if (!item.review) return {{"file", item.file}, {"refused", item.refused}, {"decision", nullptr}};
+    if (!item.review) return {{"file", item.file}, {"refused", item.refused.english()}, {"decision", nullptr}};
     const Review& r = *item.review;
     Json claims = Json::array();
     for (const auto& c : r.claims) {
@@ -60,21 +60,21 @@ Json review_json(const BatchItem& item) {
                           {"recomputed", number_or_null(c.recomputed)},
                           {"agrees", c.agreement == review::Agreement::cannot_tell ? Json(nullptr) : Json(agrees)},
                           {"agreement", review::text_of(c.agreement)},
-                          {"why", c.why},
-                          {"evidence", c.evidence},
-                          {"method", c.method}});
+                          {"why", c.why.english()},
+                          {"evidence", c.evidence.english()},
+                          {"method", c.method.english()}});
     }
     Json rules = Json::array();
     for (const auto& j : r.rules) {
         rules.push_back({{"rule", review::text_of(j.kind)}, {"words", j.words}, {"outcome", review::text_of(j.outcome)},
-                         {"why", j.why}, {"evidence", j.evidence}});
+                         {"why", j.why.english()}, {"evidence", j.evidence.english()}});
     }
     Json asked = Json::array();
-    for (const auto& q : r.questions) asked.push_back({{"key", q.key}, {"question", q.sentence}, {"evidence", q.evidence}});
+    for (const auto& q : r.questions) asked.push_back({{"key", q.key}, {"question", q.sentence.english()}, {"evidence", q.evidence.english()}});
     Json payment = nullptr;
     if (r.payment) {
         Json lines = Json::array();
-        for (const auto& l : r.payment->lines) lines.push_back({{"line", l.words}, {"working", l.working}, {"amount", l.amount}});
+        for (const auto& l : r.payment->lines) lines.push_back({{"line", l.words}, {"working", l.working.english()}, {"amount", l.amount}});
         payment = {{"lines", std::move(lines)}, {"total", r.payment->total}, {"currency", r.payment->currency}};
     }
     return {{"file", item.file},
@@ -91,7 +91,7 @@ Json review_json(const BatchItem& item) {
             {"savings", savings_json(r)},
             {"questions", std::move(asked)},
             {"payment", std::move(payment)},
-            {"missing", r.missing},
+            {"missing", english_of(r.missing)},
             {"risk", r.risk()},
             {"decision", r.decision == review::Decision::none ? Json(nullptr) : Json(review::text_of(r.decision))},
             {"refused", nullptr}};

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/workflow/applications.h"
 
+#include "app/workflow/review_batch.h"
 #include "app/workflow/review_book.h"
 #include "core/exchange/filing_json.h"
 #include "core/input_error.h"
@@ -74,7 +75,7 @@ void review_at_once(store::Book& book, const Application& a, const review::Rebat
     store::add_status(book, a.code,
                       {now, a.history.front().who,
                        decision == review::Decision::send_more ? review::Status::incomplete : review::Status::under_review,
-                       "Review: " + std::string(review::text_of(decision)) + ".", {}});
+                       note_of(decision), {}});
 }
 
 WaitingFiling worked_out(const store::Book& book, store::StoredFiling stored, const KnownPrograms& known) {

@@ -196,7 +196,7 @@ void work_out_results(Filing& f, const std::string& version) {
     if (!answer.savings) return;
     const auto& s = *answer.savings;
     f.results.push_back({"savings_share", "", s.fraction, "", s.low / s.expected, s.high / s.expected, s.confidence,
-                         s.method + "; " + record.method, version, "rain " + f.conventions.rain,
+                         s.method.english() + "; " + record.method.english(), version, "rain " + f.conventions.rain,
                          "ASHRAE Guideline 14-2014 annex B (from memory); least squares", false});
     if (claim) f.claims.push_back({"savings_share", "", units::format_fixed(s.fraction, 3), "", ""});
 }

@@ -17,7 +17,7 @@ NamedPlan plan_named(const store::Book& book, const std::string& code_or_file) {
     if (const auto stored = store::find_plan(book, code_or_file)) return {stored->code, stored->plan};
     const std::filesystem::path path(code_or_file);
     if (!std::filesystem::exists(path)) {
-        throw InputError(printable(code_or_file), "the code of a plan in the book, or a plan file");
+        throw InputError(printable(code_or_file), phrase("workflow", "the code of a plan in the book, or a plan file"));
     }
     return {path.stem().string(), exchange::read_plan(path)};
 }
@@ -41,8 +41,8 @@ audit::CatchTest catch_test_in(const std::string& file, const std::string& test)
         if (test.empty() ? read.tests.size() == 1 : one.code == test) return std::move(one);
         codes += (codes.empty() ? "" : ", ") + one.code;
     }
-    throw InputError(test.empty() ? std::to_string(read.tests.size()) + " tests in " + printable(file) : printable(test),
-                     "one of the tests " + printable(codes, 400));
+    const Sentence found = test.empty() ? Sentence(phrase("workflow", "%1 tests in %2"), read.tests.size(), printable(file)) : Sentence(printable(test));
+    throw InputError(found, {phrase("workflow", "one of the tests %1"), printable(codes, 400)});
 }
 
 units::Depth difference_at(const plan::PlanAgainstAudit& audit, const plan::CanComparison& can) {

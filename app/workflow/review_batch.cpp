@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/workflow/review_batch.h"
 
+#include "app/workflow/error_sentence.h"
 #include "app/workflow/filing.h"
 #include "core/exchange/filing_file.h"
 #include "core/input_error.h"
@@ -41,7 +42,7 @@ std::vector<std::filesystem::path> listed(const std::vector<std::filesystem::pat
         std::sort(inside.begin(), inside.end());
         files.insert(files.end(), inside.begin(), inside.end());
     }
-    if (files.empty()) throw InputError("no filing", "a zip file or a folder with some");
+    if (files.empty()) throw InputError(phrase("workflow", "no filing"), phrase("workflow", "a zip file or a folder with some"));
     return files;
 }
 
@@ -55,7 +56,7 @@ void review_one(const std::filesystem::path& file, const ReviewOrder& order, con
     } catch (const std::exception& e) {
         // Whatever it is, it is about this one file: a refusal with its place, or no memory for it.
         item.review.reset();
-        item.refused = e.what();
+        item.refused = error_sentence(e);
     }
 }
 
@@ -74,7 +75,7 @@ void review_together(const std::vector<std::filesystem::path>& files, const Revi
         filings.push_back(std::move(opened.filing));
     }
     const review::Filing all = review::together(filings);
-    batch.items.push_back({names, review::review_filing(all, sha256, is_signed, program, budget_left), ""});
+    batch.items.push_back({names, review::review_filing(all, sha256, is_signed, program, budget_left), {}});
     traces.push_back({traced_fingerprints(all)});
 }
 
@@ -140,6 +141,16 @@ void add_up(Batch& batch) {
 
 }  // namespace
 
+std::string note_of(review::Decision decision) {
+    switch (decision) {
+        case review::Decision::approve: return std::string(phrase("Core", "Review: approve.").english());
+        case review::Decision::decline: return std::string(phrase("Core", "Review: decline.").english());
+        case review::Decision::send_more: return std::string(phrase("Core", "Review: send more.").english());
+        case review::Decision::none: break;
+    }
+    return std::string(phrase("Core", "Review: none.").english());
+}
+
 std::vector<review::Fingerprint> traced_fingerprints(const review::Filing& filing) {
     auto prints = review::fingerprints(filing);
     const auto keys = fingerprint_keys(filing);
@@ -203,7 +214,7 @@ std::size_t store_batch(store::Book& book, const Batch& batch, const ReviewOrder
                         const std::string& who) {
     const auto files = listed(order.files);
     const auto when = calendar::parse_instant(at);
-    if (!when) throw InputError(at, "an instant such as 2024-06-30T12:00:00Z");
+    if (!when) throw InputError(at, phrase("workflow", "an instant such as 2024-06-30T12:00:00Z"));
     std::size_t added = 0;
     store::Transaction transaction(book);
     for (std::size_t i = 0; i < files.size(); ++i) {
@@ -228,7 +239,7 @@ std::size_t store_batch(store::Book& book, const Batch& batch, const ReviewOrder
         store::add_application(book, {number, opened.filing.applicant.name, opened.filing.site.code, batch.program->name,
                                       batch.program->currency, {filed},
                                       {{*when, who, review::Status::received, "", {}},
-                                       {*when, who, status, "Review: " + std::string(review::text_of(r.decision)) + ".", {}}}});
+                                       {*when, who, status, note_of(r.decision), {}}}});
     }
     transaction.commit();
     return added;

@@ -29,7 +29,7 @@ struct ReviewOrder {
 struct BatchItem {
     std::string file;
     std::optional<review::Review> review;
-    std::string refused;                        ///< why the file could not be used
+    Sentence refused;                           ///< why the file could not be used
 };
 
 struct Batch {
@@ -56,6 +56,9 @@ Batch review_batch(const ReviewOrder& order, const store::Book* book, const Prog
 /// @throws BookError; nothing is stored then
 std::size_t store_batch(store::Book& book, const Batch& batch, const ReviewOrder& order, const std::string& at,
                         const std::string& who);
+
+/// What the history says of an application that was reviewed as it came in: "Review: send more."
+std::string note_of(review::Decision decision);
 
 /// What may occur in one application only, its keys as the digests that the book keeps.
 std::vector<review::Fingerprint> traced_fingerprints(const review::Filing& filing);

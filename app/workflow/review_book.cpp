@@ -20,10 +20,13 @@ StoredReview review_of_application(const store::Book& book, const ReviewQuestion
     if (!question.program.empty()) known.push_back(rebate_named(question.program));
     ReviewedCase found = review_case(book, question.application, known);
     if (!known.empty() && found.application.program != known.front().name) {
-        throw InputError(printable(question.program), "the program that application " + printable(question.application) +
-                                                          " is for, " + printable(found.application.program));
+        throw InputError(printable(question.program), {phrase("workflow", "the program that application %1 is for, %2"),
+                                                       printable(question.application), printable(found.application.program)});
     }
-    if (!found.review) throw InputError("application " + printable(question.application), "one that can be worked out: " + found.problem);
+    if (!found.review) {
+        throw InputError({phrase("workflow", "application %1"), printable(question.application)},
+                         {phrase("workflow", "one that can be worked out: %1"), found.problem});
+    }
     return {question.application, *std::move(found.review), std::move(found.program)};
 }
 
@@ -35,11 +38,11 @@ store::StoredFiling filing_named(const store::Book& book, const std::string& nam
     for (const store::StoredFiling& f : store::filings(book)) {
         if (f.code != name) continue;
         if (!sha256.empty()) {
-            throw InputError(printable(name), "the SHA-256 of the filing: several in the book have that code");
+            throw InputError(printable(name), phrase("workflow", "the SHA-256 of the filing: several in the book have that code"));
         }
         sha256 = f.sha256;
     }
-    if (sha256.empty()) throw InputError(printable(name), "the code or SHA-256 of a filing in the book");
+    if (sha256.empty()) throw InputError(printable(name), phrase("workflow", "the code or SHA-256 of a filing in the book"));
     return *store::find_filing(book, sha256);
 }
 

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/workflow/review_desk.h"
 
+#include "app/workflow/error_sentence.h"
 #include "app/workflow/review_batch.h"
 #include "app/workflow/whole_file.h"
 #include "core/exchange/filing_json.h"
-#include "core/input_error.h"
 #include "core/review/question.h"
+#include "core/sentences.h"
 #include "core/store/application_store.h"
 #include "core/store/filing_store.h"
 #include "core/units/number.h"
@@ -37,12 +38,12 @@ struct Frozen {
 
 Frozen frozen(const store::Book& book, const std::string& sha256) {
     const auto stored = store::find_filing(book, sha256);
-    if (!stored) throw store::BookError("There is no filing " + sha256 + " in the book.");
+    if (!stored) throw store::BookError({phrase("workflow", "There is no filing %1 in the book."), sha256});
     return {exchange::read_filing_json(stored->json, stored->code), sha256, !stored->key.empty()};
 }
 
 /// All filings as one case, or the newest of them with a word about it.
-Frozen case_of(const store::Book& book, const Application& a, std::string& problem) {
+Frozen case_of(const store::Book& book, const Application& a, Sentence& problem) {
     std::vector<review::Filing> filings;
     Frozen all;
     all.is_signed = true;
@@ -52,7 +53,7 @@ Frozen case_of(const store::Book& book, const Application& a, std::string& probl
         all.is_signed = all.is_signed && one.is_signed;
         filings.push_back(std::move(one.filing));
     }
-    if (filings.empty()) throw InputError("application " + a.code + " without a filing", "a filing of the applicant");
+    if (filings.empty()) throw InputError({phrase("workflow", "application %1 without a filing"), a.code}, phrase("workflow", "a filing of the applicant"));
     if (filings.size() == 1) {
         all.filing = std::move(filings.front());
         return all;
@@ -61,7 +62,7 @@ Frozen case_of(const store::Book& book, const Application& a, std::string& probl
         all.filing = review::together(filings);
         return all;
     } catch (const InputError& e) {
-        problem = "Its filings contradict each other, so the newest stands alone: " + std::string(e.what());
+        problem = {phrase("workflow", "Its filings contradict each other, so the newest stands alone: %1"), sentence_of(e)};
         return frozen(book, a.filings.back().sha256);
     }
 }
@@ -86,8 +87,8 @@ ReviewedCase worked_out(const store::Book& book, Application a, const KnownProgr
         c.program = program_of(c.application, known);
         if (!c.program) {
             c.problem = c.application.program.empty()
-                            ? "It names no program, so only figures are checked."
-                            : "The program " + printable(c.application.program) + " is not known here, so only figures are checked.";
+                            ? Sentence(phrase("workflow", "It names no program, so only figures are checked."))
+                            : Sentence(phrase("workflow", "The program %1 is not known here, so only figures are checked."), printable(c.application.program));
         }
         Frozen f = case_of(book, c.application, c.problem);
         std::optional<double> left;
@@ -98,7 +99,7 @@ ReviewedCase worked_out(const store::Book& book, Application a, const KnownProgr
     } catch (const std::exception& e) {
         // Whatever it is, it is about this one case; the others can still be worked on.
         c.review.reset();
-        c.problem = e.what();
+        c.problem = error_sentence(e);
     }
     return c;
 }
@@ -137,14 +138,16 @@ review::Decision decision_of(Status status) {
 bool blank(const std::string& text) { return text.find_first_not_of(" \t\r\n") == std::string::npos; }
 
 void check(const OfficerDecision& d) {
-    if (needs_reason(d.says) && blank(d.reason)) throw InputError("a decision without a reason", "the reason, for the applicant and the journal");
-    if (blank(d.who)) throw InputError("a decision by nobody", "the name of whoever decides");
+    if (needs_reason(d.says) && blank(d.reason)) {
+        throw InputError(phrase("workflow", "a decision without a reason"), phrase("workflow", "the reason, for the applicant and the journal"));
+    }
+    if (blank(d.who)) throw InputError(phrase("workflow", "a decision by nobody"), phrase("workflow", "the name of whoever decides"));
     if (needs_amount(d.says) != d.amount.has_value()) {
-        throw InputError(d.amount ? "an amount" : "a decision about money without an amount",
-                         "an amount with an approval or a payment, and only there");
+        throw InputError(d.amount ? phrase("workflow", "an amount") : phrase("workflow", "a decision about money without an amount"),
+                         phrase("workflow", "an amount with an approval or a payment, and only there"));
     }
     if (d.amount && (!std::isfinite(*d.amount) || *d.amount < 0.0)) {
-        throw InputError(units::format_shortest(*d.amount), "an amount of money, not below zero");
+        throw InputError(units::format_shortest(*d.amount), phrase("workflow", "an amount of money, not below zero"));
     }
 }
 
@@ -156,13 +159,13 @@ bool waits_for_decision(Status status) {
 
 ReviewedCase review_case(const store::Book& book, const std::string& application, const KnownPrograms& known) {
     auto found = store::find_application(book, application);
-    if (!found) throw InputError(printable(application), "the number of an application in the book");
+    if (!found) throw InputError(printable(application), phrase("workflow", "the number of an application in the book"));
     return worked_out(book, *std::move(found), known);
 }
 
 ReviewedCase filing_case(const store::Book& book, const std::string& sha256, const KnownPrograms& known) {
     const auto stored = store::find_filing(book, sha256);
-    if (!stored) throw InputError(printable(sha256), "the SHA-256 of a filing in the book");
+    if (!stored) throw InputError(printable(sha256), phrase("workflow", "the SHA-256 of a filing in the book"));
     Application a;
     a.site = stored->site;
     a.filings.push_back({sha256, "both"});
@@ -229,16 +232,16 @@ bool can_decide(Status now, OfficerSays says) {
 Application decide(store::Book& book, const OfficerDecision& d) {
     check(d);
     const auto at = calendar::parse_instant(d.at);
-    if (!at) throw InputError(printable(d.at), "an instant such as 2024-06-30T12:00:00Z");
+    if (!at) throw InputError(printable(d.at), phrase("workflow", "an instant such as 2024-06-30T12:00:00Z"));
     store::Transaction all(book);
     const auto known = store::find_application(book, d.application);
-    if (!known) throw store::BookError("There is no application " + d.application + " in the book.");
+    if (!known) throw store::BookError({phrase("workflow", "There is no application %1 in the book."), d.application});
     if (!can_decide(known->status(), d.says)) {
-        throw store::BookError("Application " + d.application + " is " + std::string(review::text_of(known->status())) +
-                               "; it cannot be made " + std::string(review::text_of(status_after(d.says))) + ".");
+        throw store::BookError({phrase("workflow", "Application %1 is %2; it cannot be made %3."), d.application,
+                                review::text_of(known->status()), review::text_of(status_after(d.says))});
     }
     if (!review::may_follow(known->status(), status_after(d.says))) {
-        store::add_status(book, d.application, {*at, d.who, Status::under_review, "Taken up again.", {}});
+        store::add_status(book, d.application, {*at, d.who, Status::under_review, std::string(phrase("Core", "Taken up again.").english()), {}});
     }
     store::add_status(book, d.application, {*at, d.who, status_after(d.says), d.reason, d.amount});
     all.commit();
@@ -265,7 +268,7 @@ std::string case_letter(const ReviewedCase& c) {
     if (as_the_rules && r.payment && last.amount) r.payment->total = *last.amount;
     std::string text = review::letter(r, program);
     text += "\nDecided on " + calendar::format_instant(last.at).substr(0, 10) + " by " + printable(last.who, 200) + ": " +
-            std::string(review::text_of(c.application.status())) + ".\n";
+            std::string(review::text_of(c.application.status()).english()) + ".\n";
     if (last.amount) text += "Amount: " + units::format_grouped(*last.amount, 2) + " " + c.application.currency + "\n";
     if (!last.note.empty()) text += "Reason: " + printable(last.note, 4000) + "\n";
     return text;

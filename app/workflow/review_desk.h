@@ -22,7 +22,7 @@ struct ReviewedCase {
     std::optional<review::RebateProgram> program;  ///< the one it applies to, where it is known
     std::optional<review::Filing> filing;          ///< the raw data, for looking at the evidence
     std::optional<review::Review> review;
-    std::string problem;   ///< why it could not be worked out, or not in full; empty otherwise
+    Sentence problem;      ///< why it could not be worked out, or not in full; empty otherwise
 };
 
 /// Programs that do not come with Evenfall, read from their files by whoever asks.

@@ -4,6 +4,7 @@
 #include "core/exchange/columns.h"
 #include "core/exchange/json_screen.h"
 #include "core/input_error.h"
+#include "core/plan/assumption.h"
 #include "core/plan/check_plan.h"
 
 #include <nlohmann/json.hpp>
@@ -64,7 +65,7 @@ class PlanReader {
         const json* sentences = list(root_, "assumed", "");
         if (!sentences) return;
         for (std::size_t i = 0; i < sentences->size() && issues_.size() < most_issues; ++i) {
-            plan_.assumed.push_back(text((*sentences)[i], indexed("assumed", i)));
+            plan_.assumed.push_back(kept_assumption(text((*sentences)[i], indexed("assumed", i))));
         }
     }
 
@@ -331,8 +332,8 @@ class PlanReader {
             if (!head.radius && head.nozzle.empty()) fill_radius(head);
             plan_.heads.push_back(std::move(head));
         }
-        if (no_arc) plan_.assumed.push_back("heads without an arc are taken as full circles");
-        if (no_profile) plan_.assumed.push_back("heads without a profile are taken as cones");
+        if (no_arc) plan_.assumed.emplace_back(full_circles_assumed);
+        if (no_profile) plan_.assumed.emplace_back(cones_assumed);
     }
 
     /// A measured leg says how far the water went.

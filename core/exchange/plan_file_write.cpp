@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/plan_file.h"
+#include "core/sentences.h"
 
 #include <nlohmann/json.hpp>
 
@@ -81,7 +82,7 @@ std::string plan_text(const Plan& plan) {
         root["profiles"][leg.name] = std::move(readings);
     }
     add_drawn(root, plan);
-    if (!plan.assumed.empty()) root["assumed"] = plan.assumed;
+    if (!plan.assumed.empty()) root["assumed"] = english_of(plan.assumed);
     return root.dump(1) + "\n";
 }
 

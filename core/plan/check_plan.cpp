@@ -46,22 +46,21 @@ class Checker {
         if (issues_.size() < most_issues) {
             issues_.push_back({{file_, 0, place}, found, expected});
         } else if (issues_.size() == most_issues) {
-            issues_.push_back({{file_, 0, ""}, "more of this kind", "the ones above put right first"});
+            issues_.push_back({{file_, 0, ""}, phrase("plan", "more of this kind"), phrase("plan", "the ones above put right first")});
         }
     }
 
     void check_units() {
         if (!(plan_.units.length.unit.si() > 0.0) || !(plan_.units.flow.unit.si() > 0.0)) {
-            add("units", "a unit of no size", "units of length and flow");
+            add("units", phrase("plan", "a unit of no size"), phrase("plan", "units of length and flow"));
         }
     }
 
     void check_size() {
-        if (plan_.turf.empty()) add("outline", "no outline", "at least one outline");
-        if (plan_.heads.empty()) add("heads", "no head", "at least one head");
+        if (plan_.turf.empty()) add("outline", phrase("plan", "no outline"), phrase("plan", "at least one outline"));
+        if (plan_.heads.empty()) add("heads", phrase("plan", "no head"), phrase("plan", "at least one head"));
         if (plan_.heads.size() > most_heads) {
-            add("heads", std::to_string(plan_.heads.size()) + " heads",
-                "at most " + std::to_string(most_heads));
+            add("heads", {phrase("plan", "%1 heads"), plan_.heads.size()}, {phrase("plan", "at most %1"), most_heads});
         }
         std::size_t points = 0;
         for (const auto* polygons : {&plan_.turf, &plan_.no_water, &plan_.obstacles}) {
@@ -70,8 +69,7 @@ class Checker {
             }
         }
         if (points > most_points) {
-            add("outline", std::to_string(points) + " points",
-                "at most " + std::to_string(most_points) + " in all outlines together");
+            add("outline", {phrase("plan", "%1 points"), points}, {phrase("plan", "at most %1 in all outlines together"), most_points});
         }
     }
 
@@ -91,28 +89,27 @@ class Checker {
                 for (const Point& p : ring) near = near && std::abs(p.x) < 1e12 && std::abs(p.y) < 1e12;
             }
             if (!near) {
-                add(place, "a coordinate beyond 1e12 or not a number", "finite coordinates");
+                add(place, phrase("plan", "a coordinate beyond 1e12 or not a number"), phrase("plan", "finite coordinates"));
                 continue;
             }
-            const std::string fault = outline_fault(polygons[i]);
+            const Sentence fault = outline_fault(polygons[i]);
             if (!fault.empty()) {
-                add(place, "an outline that " + fault,
-                    "a ring of at least three points that does not cross itself, then its holes");
+                add(place, {phrase("plan", "an outline that %1"), fault},
+                    phrase("plan", "a ring of at least three points that does not cross itself, then its holes"));
                 continue;
             }
             const Box box = box_of({polygons[i]});
             if (box.x1 - box.x0 > most || box.y1 - box.y0 > most) {
-                add(place, "an outline " + units::format_shortest(std::max(box.x1 - box.x0, box.y1 - box.y0)) +
-                               " " + std::string(plan_.units.length.name) + " long",
-                    "at most " + units::format_shortest(most));
+                add(place,
+                    {phrase("plan", "an outline %1 %2 long"), units::format_shortest(std::max(box.x1 - box.x0, box.y1 - box.y0)), plan_.units.length.name},
+                    {phrase("plan", "at most %1"), units::format_shortest(most)});
             }
         }
         if (what == "outline" && issues_.empty() && polygons.size() > 1) {
             const Box box = box_of(polygons);
             if (box.x1 - box.x0 > most || box.y1 - box.y0 > most) {
-                add("more_outlines", "outlines far apart",
-                    "all of them within " + units::format_shortest(most) + " " +
-                        std::string(plan_.units.length.name));
+                add("more_outlines", phrase("plan", "outlines far apart"),
+                    {phrase("plan", "all of them within %1 %2"), units::format_shortest(most), plan_.units.length.name});
             }
         }
     }
@@ -121,11 +118,11 @@ class Checker {
         for (std::size_t i = 0; i < plan_.nozzles.size() && !full(); ++i) {
             const Nozzle& nozzle = plan_.nozzles[i];
             const std::string place = "nozzles." + printable(nozzle.name);
-            if (nozzle.name.empty()) add("nozzles", "a nozzle without a name", "a name");
+            if (nozzle.name.empty()) add("nozzles", phrase("plan", "a nozzle without a name"), phrase("plan", "a name"));
             if (!nozzles_.emplace(nozzle.name, &nozzle).second) {
-                add(place, "the same name twice", "one table per nozzle");
+                add(place, phrase("plan", "the same name twice"), phrase("plan", "one table per nozzle"));
             }
-            if (nozzle.rows.empty()) add(place, "no row", "at least one row of pressure, radius and flow");
+            if (nozzle.rows.empty()) add(place, phrase("plan", "no row"), phrase("plan", "at least one row of pressure, radius and flow"));
             double before = 0.0;
             for (std::size_t r = 0; r < nozzle.rows.size() && !full(); ++r) {
                 const NozzleRow& row = nozzle.rows[r];
@@ -135,12 +132,12 @@ class Checker {
                 check_positive(where + ".flow", row.flow);
                 if (row.pressure <= before) {
                     add(where + ".pressure", units::format_shortest(row.pressure),
-                        "pressures that rise from row to row");
+                        phrase("plan", "pressures that rise from row to row"));
                 }
                 before = row.pressure;
             }
             if (nozzle.lowest && nozzle.highest && !(*nozzle.lowest < *nozzle.highest)) {
-                add(place, "an operating range without width", "lowest below highest");
+                add(place, phrase("plan", "an operating range without width"), phrase("plan", "lowest below highest"));
             }
         }
     }
@@ -150,9 +147,9 @@ class Checker {
             if (full()) return;
             const std::string place = "profiles." + printable(leg.name);
             if (leg.name == "cone" || leg.name == "flat" || leg.name.empty()) {
-                add(place, printable(leg.name), "a name of its own, not empty, cone or flat");
+                add(place, printable(leg.name), phrase("plan", "a name of its own, not empty, cone or flat"));
             }
-            if (!profiles_.insert(leg.name).second) add(place, "the same name twice", "one leg per name");
+            if (!profiles_.insert(leg.name).second) add(place, phrase("plan", "the same name twice"), phrase("plan", "one leg per name"));
             try {
                 static_cast<void>(RadialProfile::measured(leg));
             } catch (const InputError& e) {
@@ -163,7 +160,7 @@ class Checker {
 
     void check_positive(const std::string& place, double value) {
         if (!(value > 0.0) || !(value < 1e12)) {
-            add(place, units::format_shortest(value), "a number above zero");
+            add(place, units::format_shortest(value), phrase("plan", "a number above zero"));
         }
     }
 
@@ -171,7 +168,7 @@ class Checker {
         check_positive(place, value);
         if (value * plan_.units.length.unit.si() > most_radius_m) {
             add(place, units::format_shortest(value),
-                "a radius of throw of at most 1000 m");
+                phrase("plan", "a radius of throw of at most 1000 m"));
         }
     }
 
@@ -180,18 +177,18 @@ class Checker {
         if (head.flow) check_positive(place + ".flow", *head.flow);
         if (head.pressure) check_positive(place + ".pressure", *head.pressure);
         if (head.nozzle.empty()) {
-            if (!head.radius) add(place + ".radius", "nothing", "a radius, or a nozzle and a pressure");
-            if (!head.flow) add(place + ".flow", "nothing", "a flow, or a nozzle and a pressure");
+            if (!head.radius) add(place + ".radius", phrase("plan", "nothing"), phrase("plan", "a radius, or a nozzle and a pressure"));
+            if (!head.flow) add(place + ".flow", phrase("plan", "nothing"), phrase("plan", "a flow, or a nozzle and a pressure"));
             return;
         }
         if (head.radius && head.flow) return;  // as drawn; the nozzle is a label then
         const auto nozzle = nozzles_.find(head.nozzle);
         if (nozzle == nozzles_.end()) {
-            add(place + ".nozzle", printable(head.nozzle), "the name of a table under nozzles");
+            add(place + ".nozzle", printable(head.nozzle), phrase("plan", "the name of a table under nozzles"));
             return;
         }
         if (!head.pressure) {
-            add(place + ".pressure", "nothing", "the pressure at the head");
+            add(place + ".pressure", phrase("plan", "nothing"), phrase("plan", "the pressure at the head"));
             return;
         }
         try {
@@ -208,42 +205,42 @@ class Checker {
         for (std::size_t i = 0; i < plan_.heads.size() && !full(); ++i) {
             const Head& head = plan_.heads[i];
             const std::string place = indexed("heads", i);
-            if (head.id.empty()) add(place + ".id", "nothing", "a name for the head");
+            if (head.id.empty()) add(place + ".id", phrase("plan", "nothing"), phrase("plan", "a name for the head"));
             const auto [other, fresh] = seen.emplace(head.id, i);
             if (!fresh) {
                 add(place + ".id", printable(head.id),
-                    "a name that no other head has (" + indexed("heads", other->second) + ")");
+                    {phrase("plan", "a name that no other head has (%1)"), indexed("heads", other->second)});
             }
             check_throw(head, place);
             if (!(head.arc > 0.0) || !(head.arc <= 360.0)) {
                 add(place + ".arc", units::format_shortest(head.arc),
-                    "degrees above 0, up to 360 for a full circle");
+                    phrase("plan", "degrees above 0, up to 360 for a full circle"));
             }
             if (!(std::abs(head.facing) <= 360.0)) {
                 add(place + ".facing", units::format_shortest(head.facing),
-                    "degrees clockwise from north, 0 to 360");
+                    phrase("plan", "degrees clockwise from north, 0 to 360"));
             }
             if (head.profile != "cone" && head.profile != "flat" && !profiles_.contains(head.profile)) {
                 add(place + ".profile", printable(head.profile),
-                    "cone, flat or the name of a leg under profiles");
+                    phrase("plan", "cone, flat or the name of a leg under profiles"));
             }
             if (!std::isfinite(head.x) || !std::isfinite(head.y)) {
-                add(place, "a position that is not a number", "finite x and y");
+                add(place, phrase("plan", "a position that is not a number"), phrase("plan", "finite x and y"));
             } else if (!ground.covers({head.x, head.y}, slack)) {
                 add(place,
                     units::format_shortest(head.x) + ", " + units::format_shortest(head.y),
-                    "a position inside the outline or within 0.1 m of it");
+                    phrase("plan", "a position inside the outline or within 0.1 m of it"));
             }
         }
     }
 
     void check_path(const std::string& place, const std::vector<Point>& path) {
         if (path.size() < 2 || path.size() > most_points) {
-            add(place, std::to_string(path.size()) + " points", "a path of two points or more");
+            add(place, {phrase("plan", "%1 points"), path.size()}, phrase("plan", "a path of two points or more"));
         }
         for (const Point& p : path) {
             if (!(std::abs(p.x) < 1e12) || !(std::abs(p.y) < 1e12)) {
-                add(place, "a point that is not finite", "finite coordinates");
+                add(place, phrase("plan", "a point that is not finite"), phrase("plan", "finite coordinates"));
                 return;
             }
         }
@@ -259,9 +256,9 @@ class Checker {
         for (std::size_t i = 0; i < plan_.pivots.size() && !full(); ++i) {
             const Pivot& pivot = plan_.pivots[i];
             if (!(std::abs(pivot.centre.x) < 1e12) || !(std::abs(pivot.centre.y) < 1e12)) {
-                add(indexed("pivots", i), "a point that is not finite", "finite coordinates");
+                add(indexed("pivots", i), phrase("plan", "a point that is not finite"), phrase("plan", "finite coordinates"));
             }
-            if (pivot.spans.empty()) add(indexed("pivots", i) + ".spans", "no span", "at least one length");
+            if (pivot.spans.empty()) add(indexed("pivots", i) + ".spans", phrase("plan", "no span"), phrase("plan", "at least one length"));
             for (double span : pivot.spans) check_positive(indexed("pivots", i) + ".spans", span);
         }
     }

@@ -97,10 +97,10 @@ class Fitter {
         if (order_.most_flow && !(order_.most_flow->si() > 0.0)) {
             refuse(order_.most_flow->si(), "a station flow above zero");
         }
-        if (out_.plan.turf.empty()) throw InputError("no outline", "at least one outline");
+        if (out_.plan.turf.empty()) throw InputError(phrase("plan", "no outline"), phrase("plan", "at least one outline"));
         for (const Polygon& polygon : out_.plan.turf) {
-            const std::string fault = outline_fault(polygon);
-            if (!fault.empty()) throw InputError("an outline that " + fault, "a sound outline");
+            const Sentence fault = outline_fault(polygon);
+            if (!fault.empty()) throw InputError({phrase("plan", "an outline that %1"), fault}, phrase("plan", "a sound outline"));
         }
     }
 

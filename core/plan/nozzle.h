@@ -19,7 +19,7 @@ namespace evenfall::plan {
 struct Throw {
     double radius = 0.0;
     double flow = 0.0;
-    std::string assumed;  ///< a sentence when the square-root law was used, else empty
+    Sentence assumed;     ///< when the square-root law was used, else empty
 };
 
 /// @throws InputError  pressure not above zero, outside the table or outside the operating range

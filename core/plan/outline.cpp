@@ -33,21 +33,21 @@ BoostPolygon to_boost(const Polygon& polygon) {
 }
 
 /// The library's message says "... at: (x, y)"; only its place is passed on.
-std::string place_in(const std::string& message) {
+Sentence placed(const Sentence& fault, const std::string& message) {
     const std::size_t open = message.find('(');
     const std::size_t close = message.find(')', open);
-    if (open == std::string::npos || close == std::string::npos) return "";
-    return " near " + message.substr(open + 1, close - open - 1);
+    if (open == std::string::npos || close == std::string::npos) return fault;
+    return {phrase("plan", "%1 near %2"), fault, message.substr(open + 1, close - open - 1)};
 }
 
 }  // namespace
 
-std::string outline_fault(const Polygon& polygon) {
-    if (polygon.empty()) return "has no ring";
+Sentence outline_fault(const Polygon& polygon) {
+    if (polygon.empty()) return phrase("plan", "has no ring");
     for (const Ring& ring : polygon) {
-        if (ring.size() < 3) return "has a ring with fewer than three points";
+        if (ring.size() < 3) return phrase("plan", "has a ring with fewer than three points");
         for (const Point& p : ring) {
-            if (!std::isfinite(p.x) || !std::isfinite(p.y)) return "has a point that is not finite";
+            if (!std::isfinite(p.x) || !std::isfinite(p.y)) return phrase("plan", "has a point that is not finite");
         }
     }
     const BoostPolygon shape = to_boost(polygon);
@@ -55,20 +55,20 @@ std::string outline_fault(const Polygon& polygon) {
     std::string message;
     if (!bg::is_valid(shape, message) && !bg::is_valid(shape, why)) {
         switch (why) {
-            case bg::failure_self_intersections: return "crosses itself" + place_in(message);
-            case bg::failure_spikes: return "has a spike" + place_in(message);
-            case bg::failure_few_points: return "has a ring with fewer than three different points";
-            case bg::failure_interior_rings_outside: return "has a hole outside its outer ring";
-            case bg::failure_nested_interior_rings: return "has a hole inside a hole";
-            case bg::failure_disconnected_interior: return "has holes that cut it in two";
+            case bg::failure_self_intersections: return placed(phrase("plan", "crosses itself"), message);
+            case bg::failure_spikes: return placed(phrase("plan", "has a spike"), message);
+            case bg::failure_few_points: return phrase("plan", "has a ring with fewer than three different points");
+            case bg::failure_interior_rings_outside: return phrase("plan", "has a hole outside its outer ring");
+            case bg::failure_nested_interior_rings: return phrase("plan", "has a hole inside a hole");
+            case bg::failure_disconnected_interior: return phrase("plan", "has holes that cut it in two");
             case bg::failure_wrong_orientation:  // no turn is right where the signed area is zero
-                return bg::intersects(shape) ? "crosses itself" : "encloses no area";
+                return bg::intersects(shape) ? phrase("plan", "crosses itself") : phrase("plan", "encloses no area");
             case bg::failure_duplicate_points: break;  // harmless: the same corner typed twice
-            default: return "is not a sound outline" + place_in(message);
+            default: return placed(phrase("plan", "is not a sound outline"), message);
         }
     }
-    if (!(bg::area(shape) > 0.0)) return "encloses no area";
-    return "";
+    if (!(bg::area(shape) > 0.0)) return phrase("plan", "encloses no area");
+    return {};
 }
 
 double outline_area(const Polygon& polygon) { return bg::area(to_boost(polygon)); }

@@ -18,7 +18,7 @@ struct Box {
 
 /// Why a polygon cannot be used ("crosses itself near 12, 7"), or empty when it is sound: at least
 /// three points per ring, no ring that crosses itself, holes inside, some area.
-std::string outline_fault(const Polygon& polygon);
+Sentence outline_fault(const Polygon& polygon);
 
 /// Area with the holes taken off.
 double outline_area(const Polygon& polygon);

@@ -108,8 +108,8 @@ void add_windows(Prediction& p, const RateField& field, const std::vector<Surfac
     const Raster& r = field.raster();
     for (double share : shares) {
         if (!(share > 0.0) || !(share <= 1.0)) {
-            throw InputError("a window of " + units::format_shortest(share),
-                             "a share of the turf above 0, up to 1");
+            throw InputError({phrase("plan", "a window of %1"), units::format_shortest(share)},
+                             phrase("plan", "a share of the turf above 0, up to 1"));
         }
         WindowCoefficient w{share, {}};
         const double side = std::sqrt(share * static_cast<double>(cells) * r.cell_area());
@@ -129,8 +129,8 @@ Prediction summarise(const RateField& field, const std::vector<Surface>& ground,
                      const OverlapOptions& options) {
     Sums sums = sums_of(field, ground);
     if (sums.turf.empty()) {
-        throw InputError("an outline that holds no cell centre on turf",
-                         "an outline wider than a cell, not all of it paved");
+        throw InputError(phrase("plan", "an outline that holds no cell centre on turf"),
+                         phrase("plan", "an outline wider than a cell, not all of it paved"));
     }
     Prediction p;
     const Raster& r = field.raster();
@@ -154,13 +154,15 @@ Prediction summarise(const RateField& field, const std::vector<Surface>& ground,
     p.cell_width = units::Length::from_si(r.hx);
     p.cell_height = units::Length::from_si(r.hy);
     p.largest_correction = field.largest_correction();
-    p.method = "sum of radial profiles on a raster, rates at cell centres";
-    p.convention =
-        "all heads run for the same time; low quarter is exactly a quarter of the turf; scheduling "
-        "coefficient is mean over the driest square window of the stated share of the turf";
-    p.source = "conservation of each head's flow; uniformity by the usual definitions on equal areas";
+    p.method = phrase("plan", "sum of radial profiles on a raster, rates at cell centres");
+    p.convention = phrase("plan",
+                          "all heads run for the same time; low quarter is exactly a quarter of the turf; scheduling "
+                          "coefficient is mean over the driest square window of the stated share of the turf");
+    p.source = phrase("plan", "conservation of each head's flow; uniformity by the usual definitions on equal areas");
     p.assumed = field.sprinklers().assumed;
-    if (options.wind) p.assumed.push_back("wind is approximate: patterns shifted and stretched as stated, not fitted to a measurement");
+    if (options.wind) {
+        p.assumed.emplace_back(phrase("plan", "wind is approximate: patterns shifted and stretched as stated, not fitted to a measurement"));
+    }
     return p;
 }
 

@@ -64,10 +64,10 @@ struct Prediction {
     units::Length cell_width;
     units::Length cell_height;
     double largest_correction = 0.0;  ///< see RateField
-    std::string method;
-    std::string convention;
-    std::string source;
-    std::vector<std::string> assumed;
+    Sentence method;
+    Sentence convention;
+    Sentence source;
+    std::vector<Sentence> assumed;
 };
 
 struct Overlap {

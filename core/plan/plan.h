@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/sentence.h"
 #include "core/units/measure.h"
 
 #include <optional>
@@ -108,7 +109,7 @@ struct Plan {
     std::vector<Pipe> pipes;
     std::vector<Lane> lanes;
     std::vector<Pivot> pivots;
-    std::vector<std::string> assumed;  ///< sentences on what the reader had to fill in
+    std::vector<Sentence> assumed;     ///< on what the reader had to fill in
 };
 
 /// No plan has more heads than this; more is a damaged or hostile file.

@@ -64,9 +64,9 @@ class Comparer {
         auto faults = audit::check(test_);
         if (!faults.empty()) throw InputError(std::move(faults));
         if (test_.layout != audit::Layout::grid && test_.layout != audit::Layout::irregular) {
-            throw InputError("a pivot or traveller test", "a test of standing cans with x and y");
+            throw InputError(phrase("plan", "a pivot or traveller test"), phrase("plan", "a test of standing cans with x and y"));
         }
-        if (!test_.minutes) throw InputError("a test without run time", "the minutes it ran");
+        if (!test_.minutes) throw InputError(phrase("plan", "a test without run time"), phrase("plan", "the minutes it ran"));
     }
 
     void read_cans() {
@@ -75,7 +75,7 @@ class Comparer {
         std::size_t off = 0;
         for (const audit::Catch& c : test_.catches) {
             if (!c.excluded.empty()) continue;
-            if (!c.x || !c.y) throw InputError("can " + printable(c.can), "its position, x and y");
+            if (!c.x || !c.y) throw InputError({phrase("plan", "can %1"), printable(c.can)}, phrase("plan", "its position, x and y"));
             CanComparison can;
             can.can = c.can;
             const double to_plan = test_.position_unit.unit.si() / length;
@@ -86,10 +86,10 @@ class Comparer {
             out_.cans.push_back(can);
         }
         if (2 * off > out_.cans.size()) {
-            throw InputError(std::to_string(off) + " of " + std::to_string(out_.cans.size()) + " cans outside the outline",
-                             "positions measured in the frame of the plan");
+            throw InputError({phrase("plan", "%1 of %2 cans outside the outline"), off, out_.cans.size()},
+                             phrase("plan", "positions measured in the frame of the plan"));
         }
-        if (off > 0) out_.notes.push_back(std::to_string(off) + " cans stand outside the outline");
+        if (off > 0) out_.notes.push_back({phrase("plan", "%1 cans stand outside the outline"), off});
     }
 
     void predict() {
@@ -114,7 +114,7 @@ class Comparer {
             if (p > 0.0) ++wet;
             mean_predicted_ += p / static_cast<double>(predicted_.size());
         }
-        if (wet < 4) throw InputError(std::to_string(wet) + " cans that the plan wets", "at least four");
+        if (wet < 4) throw InputError({phrase("plan", "%1 cans that the plan wets"), wet}, phrase("plan", "at least four"));
         for (const CanComparison& c : out_.cans) {
             caught_.push_back(c.caught.in(units::millimetre));
             mean_caught_ += caught_.back() / static_cast<double>(out_.cans.size());
@@ -132,8 +132,8 @@ class Comparer {
         // When half the cans are dry their median says nothing; their mean still does.
         if (!(out_.common_output > 0.0)) out_.common_output = mean_caught_ / mean_predicted_;
         if (std::abs(out_.common_output - 1.0) > 0.15) {
-            out_.notes.push_back("all heads together deliver " + units::format_fixed(100.0 * out_.common_output, 0) +
-                                 " % of the design: look at pressure, run time, evaporation and the unit of the catches first");
+            out_.notes.push_back({phrase("plan", "all heads together deliver %1 % of the design: look at pressure, run time, evaporation and the unit of the catches first"),
+                                  units::format_fixed(100.0 * out_.common_output, 0)});
         }
     }
 
@@ -145,8 +145,8 @@ class Comparer {
             if (most > 0.02 * mean_predicted_) fitted_.push_back(j);
         }
         if (fitted_.size() > most_fitted) {
-            throw InputError(std::to_string(fitted_.size()) + " heads in reach of the cans",
-                             "at most " + std::to_string(most_fitted) + ": compare the part that was tested");
+            throw InputError({phrase("plan", "%1 heads in reach of the cans"), fitted_.size()},
+                             {phrase("plan", "at most %1: compare the part that was tested"), most_fitted});
         }
     }
 
@@ -236,8 +236,8 @@ class Comparer {
         for (std::size_t k = 0; k < n; ++k) explain(k);
         for (HeadOutput& head : out_.heads) {
             if (head.evidence.empty()) {
-                head.evidence = head.cans == 0 ? "no can stands in its reach"
-                                               : "the cans in its reach stand at its rim and catch almost nothing of it";
+                head.evidence = head.cans == 0 ? phrase("plan", "no can stands in its reach")
+                                               : phrase("plan", "the cans in its reach stand at its rim and catch almost nothing of it");
             }
         }
     }
@@ -245,18 +245,19 @@ class Comparer {
     /// The sentence of one fitted head.
     void explain(std::size_t k) {
         HeadOutput& head = out_.heads[fitted_[k]];
-        const std::string found = units::format_fixed(100.0 * head.output, 0) + " % of its design, give or take " +
-                                  units::format_fixed(100.0 * head.error, 0) + ", from " + std::to_string(head.cans) +
-                                  (head.cans == 1 ? " can" : " cans");
+        const std::string output = units::format_fixed(100.0 * head.output, 0);
+        const std::string error = units::format_fixed(100.0 * head.error, 0);
+        const Sentence found = head.cans == 1
+                                   ? Sentence(phrase("plan", "%1 % of its design, give or take %2, from %3 can"), output, error, head.cans)
+                                   : Sentence(phrase("plan", "%1 % of its design, give or take %2, from %3 cans"), output, error, head.cans);
         if (head.verdict != Verdict::cannot_tell) {
             const Reach* nearest = nullptr;
             for (const Reach& r : reach_[fitted_[k]]) {
                 if (!nearest || r.depth > nearest->depth) nearest = &r;
             }
             const CanComparison& can = out_.cans[nearest->can];
-            head.evidence = found + "; can " + printable(can.can) + ", which it should feed most, caught " +
-                            units::format_fixed(caught_[nearest->can], 1) + " mm where the design gives " +
-                            units::format_fixed(predicted_[nearest->can], 1);
+            head.evidence = {phrase("plan", "%1; can %2, which it should feed most, caught %3 mm where the design gives %4"), found,
+                             printable(can.can), units::format_fixed(caught_[nearest->can], 1), units::format_fixed(predicted_[nearest->can], 1)};
             return;
         }
         const std::size_t n = fitted_.size();
@@ -270,12 +271,16 @@ class Comparer {
                 partner = l;
             }
         }
-        head.evidence = found;
-        head.evidence += partner < n ? "; the cans cannot tell it from head " + printable(plan_.heads[fitted_[partner]].id)
-                                     : "; too few cans, or cans that scatter too much, for a verdict";
+        std::vector<Sentence> said{found};
+        if (partner < n) {
+            said.push_back({phrase("plan", "the cans cannot tell it from head %1"), printable(plan_.heads[fitted_[partner]].id)});
+        } else {
+            said.emplace_back(phrase("plan", "too few cans, or cans that scatter too much, for a verdict"));
+        }
         const double share = head.output / out_.common_output;
-        if (share < plan_limit("weak_output")) head.evidence += "; it may be weak";
-        else if (share > plan_limit("strong_output")) head.evidence += "; it may be strong";
+        if (share < plan_limit("weak_output")) said.emplace_back(phrase("plan", "it may be weak"));
+        else if (share > plan_limit("strong_output")) said.emplace_back(phrase("plan", "it may be strong"));
+        head.evidence = Sentence::joined(std::move(said), "; ");
     }
 
     void sum_up() {
@@ -292,10 +297,10 @@ class Comparer {
         out_.mean_predicted = mean_predicted_ * units::millimetre;
         out_.du_caught = du_of(caught_);
         out_.du_predicted = du_of(predicted_);
-        out_.method = "non-negative least squares for the output of each head, drawn to the common output";
-        out_.convention = "low quarter is exactly a quarter of the cans; limits for weak and strong from plan_limits.csv";
-        out_.source = "Lawson & Hanson 1974 for the fit; derived for its errors";
-        for (const std::string& a : all_.assumed) out_.notes.push_back(a);
+        out_.method = phrase("plan", "non-negative least squares for the output of each head, drawn to the common output");
+        out_.convention = phrase("plan", "low quarter is exactly a quarter of the cans; limits for weak and strong from plan_limits.csv");
+        out_.source = phrase("plan", "Lawson & Hanson 1974 for the fit; derived for its errors");
+        for (const Sentence& a : all_.assumed) out_.notes.push_back(a);
     }
 
     const Plan& plan_;

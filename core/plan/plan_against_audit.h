@@ -55,7 +55,7 @@ struct HeadOutput {
     double output = 0.0;             ///< share of its designed flow
     double error = 0.0;              ///< standard error of that
     std::size_t cans = 0;            ///< in its reach
-    std::string evidence;            ///< a sentence
+    Sentence evidence;
 };
 
 struct PlanAgainstAudit {
@@ -67,8 +67,8 @@ struct PlanAgainstAudit {
     double scatter = 0.0;              ///< of a can about the fit, as a share
     units::Depth difference_before;    ///< root mean square of caught less g times predicted
     units::Depth difference_after;     ///< of caught less fitted
-    std::vector<std::string> notes;
-    std::string method, convention, source;
+    std::vector<Sentence> notes;
+    Sentence method, convention, source;
 };
 
 /// @throws InputError  an unsound plan or test, a test without positions or run time, fewer than four

@@ -28,25 +28,26 @@ RadialProfile RadialProfile::cone() { return RadialProfile({{0.0, 1.0}, {1.0, 0.
 RadialProfile RadialProfile::flat() { return RadialProfile({{0.0, 1.0}, {1.0, 1.0}}); }
 
 RadialProfile RadialProfile::measured(const MeasuredLeg& leg) {
-    const std::string name = "profile " + printable(leg.name);
+    const std::string leg_name = printable(leg.name);
+    const Sentence name(phrase("plan", "profile %1"), leg_name);
     if (leg.readings.size() < 2) {
-        throw InputError(name, "at least two readings of distance and rate");
+        throw InputError(name, phrase("plan", "at least two readings of distance and rate"));
     }
     double before = -1.0;
     double most = 0.0;
     for (const auto& r : leg.readings) {
         if (!std::isfinite(r.distance) || !(r.distance >= 0.0) || !(r.distance > before)) {
-            throw InputError(name + ", distance " + units::format_shortest(r.distance),
-                             "distances from the head that rise from reading to reading");
+            throw InputError({phrase("plan", "profile %1, distance %2"), leg_name, units::format_shortest(r.distance)},
+                             phrase("plan", "distances from the head that rise from reading to reading"));
         }
         if (!std::isfinite(r.rate) || !(r.rate >= 0.0)) {
-            throw InputError(name + ", rate " + units::format_shortest(r.rate),
-                             "a rate of zero or more");
+            throw InputError({phrase("plan", "profile %1, rate %2"), leg_name, units::format_shortest(r.rate)},
+                             phrase("plan", "a rate of zero or more"));
         }
         before = r.distance;
         most = std::max(most, r.rate);
     }
-    if (!(most > 0.0)) throw InputError(name, "a rate above zero somewhere");
+    if (!(most > 0.0)) throw InputError(name, phrase("plan", "a rate above zero somewhere"));
     std::vector<Knot> knots;
     if (leg.readings.front().distance > 0.0) knots.push_back({0.0, leg.readings.front().rate / most});
     for (const auto& r : leg.readings) {
@@ -54,7 +55,7 @@ RadialProfile RadialProfile::measured(const MeasuredLeg& leg) {
     }
     RadialProfile made(std::move(knots));
     // Readings such as (0, 1), (1e-200, 0), (10, 0) carry no volume that a double can hold.
-    if (!(made.volume() > 1e-9)) throw InputError(name, "readings that carry some water");
+    if (!(made.volume() > 1e-9)) throw InputError(name, phrase("plan", "readings that carry some water"));
     return made;
 }
 

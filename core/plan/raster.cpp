@@ -116,17 +116,14 @@ Raster raster_for(const Plan& plan, const Sprinklers& all, const PatternMap& map
         const double asked = cell->si();
         const double most = smallest_radius(all) / fewest_cells_per_radius;
         if (!(asked > 0.0) || !(asked <= most)) {
-            throw InputError("a cell of " + units::format_shortest(asked) + " m",
-                             "a cell above zero and at most a quarter of the smallest radius, " +
-                                 units::format_shortest(most) + " m");
+            throw InputError({phrase("plan", "a cell of %1 m"), units::format_shortest(asked)},
+                             {phrase("plan", "a cell above zero and at most a quarter of the smallest radius, %1 m"), units::format_shortest(most)});
         }
         const Work work = lay_out(box, reach, painted, asked);
         if (work.cells > most_cells || work.updates > most_updates) {
-            throw InputError("a cell of " + units::format_shortest(asked) + " m",
-                             "a cell large enough for at most 64 million cells and 20 billion "
-                             "updates; this plan would take " +
-                                 units::format_fixed(work.cells / 1e6, 1) + " million and " +
-                                 units::format_fixed(work.updates / 1e9, 1) + " billion");
+            throw InputError({phrase("plan", "a cell of %1 m"), units::format_shortest(asked)},
+                             {phrase("plan", "a cell large enough for at most 64 million cells and 20 billion updates; this plan would take %1 million and %2 billion"),
+                              units::format_fixed(work.cells / 1e6, 1), units::format_fixed(work.updates / 1e9, 1)});
         }
         return work.raster;
     }
@@ -137,9 +134,8 @@ Raster raster_for(const Plan& plan, const Sprinklers& all, const PatternMap& map
         work = lay_out(box, reach, painted, size);
     }
     if (size > smallest_radius(all) / fewest_cells_per_radius) {
-        throw InputError("heads of " + units::format_shortest(smallest_radius(all)) +
-                             " m on an outline this large",
-                         "a plan that 64 million cells and 20 billion updates can resolve; split it");
+        throw InputError({phrase("plan", "heads of %1 m on an outline this large"), units::format_shortest(smallest_radius(all))},
+                         phrase("plan", "a plan that 64 million cells and 20 billion updates can resolve; split it"));
     }
     return work.raster;
 }

@@ -237,9 +237,8 @@ RateField::Painted RateField::prepare(const Sprinkler& head) {
             }
         });
         if (!(sum > 0.0)) {
-            throw InputError("an arc of " + units::format_shortest(head.arc) + " degrees on cells of " +
-                                 units::format_fixed(cell, 3) + " m",
-                             "an arc that holds at least one cell centre; take a smaller cell");
+            throw InputError({phrase("plan", "an arc of %1 degrees on cells of %2 m"), units::format_shortest(head.arc), units::format_fixed(cell, 3)},
+                             phrase("plan", "an arc that holds at least one cell centre; take a smaller cell"));
         }
         p.correction = flow / (scale * sum * raster_.cell_area());
         scale *= p.correction;

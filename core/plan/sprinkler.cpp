@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/sprinkler.h"
 
-#include "core/input_error.h"
+#include "core/sentences.h"
 #include "core/plan/check_plan.h"
 #include "core/plan/nozzle.h"
 
@@ -36,12 +36,6 @@ class Resolver {
     }
 
   private:
-    void assume(const std::string& sentence) {
-        if (std::find(out_.assumed.begin(), out_.assumed.end(), sentence) == out_.assumed.end()) {
-            out_.assumed.push_back(sentence);
-        }
-    }
-
     void add(const Head& head) {
         double radius = head.radius.value_or(0.0);
         double flow = head.flow.value_or(0.0);
@@ -49,14 +43,13 @@ class Resolver {
             const Throw t = throw_at(*nozzles_.at(head.nozzle), *head.pressure, plan_.units);
             if (!head.radius) radius = t.radius;
             if (!head.flow) flow = t.flow;
-            if (!t.assumed.empty()) assume(t.assumed);
+            add_once(out_.assumed, t.assumed);
         }
         const auto reach = reach_.find(head.profile);
         // Half a percent: printed radii are rounded.
         if (reach != reach_.end() && std::abs(reach->second / radius - 1.0) > 0.005) {
-            assume("profile " + printable(head.profile) +
-                   " was measured to another distance than the radius of some heads: its shape is laid "
-                   "on their radius");
+            add_once(out_.assumed, {phrase("plan", "profile %1 was measured to another distance than the radius of some heads: its shape is laid on their radius"),
+                                    printable(head.profile)});
         }
         const double length = plan_.units.length.unit.si();
         out_.heads.push_back({head.x * length, head.y * length, radius * length,
@@ -81,15 +74,15 @@ Sprinklers sprinklers_of(const Plan& plan) {
 PatternMap pattern_map(const std::optional<Wind>& wind) {
     if (!wind) return {};
     if (!std::isfinite(wind->toward)) {
-        throw InputError(units::format_shortest(wind->toward), "a direction in degrees");
+        throw InputError(units::format_shortest(wind->toward), phrase("plan", "a direction in degrees"));
     }
     if (!(wind->shift >= 0.0) || !(wind->shift <= 1.0)) {
-        throw InputError("a shift of " + units::format_shortest(wind->shift),
-                         "a share of the radius from 0 to 1");
+        throw InputError({phrase("plan", "a shift of %1"), units::format_shortest(wind->shift)},
+                         phrase("plan", "a share of the radius from 0 to 1"));
     }
     if (!(wind->stretch >= 1.0) || !(wind->stretch <= 2.0)) {
-        throw InputError("a stretch of " + units::format_shortest(wind->stretch),
-                         "a factor from 1 to 2");
+        throw InputError({phrase("plan", "a stretch of %1"), units::format_shortest(wind->stretch)},
+                         phrase("plan", "a factor from 1 to 2"));
     }
     const double wx = std::sin(wind->toward * degree);
     const double wy = std::cos(wind->toward * degree);

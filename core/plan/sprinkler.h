@@ -42,7 +42,7 @@ struct PatternMap {
 struct Sprinklers {
     std::vector<Sprinkler> heads;           ///< in the order of the plan
     std::vector<RadialProfile> profiles;
-    std::vector<std::string> assumed;       ///< sentences, each once
+    std::vector<Sentence> assumed;          ///< each once
 };
 
 /// @throws InputError when the plan is not sound, see check_plan.h

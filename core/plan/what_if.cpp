@@ -72,7 +72,7 @@ Plan with_pressure(const Plan& plan, const std::string& station, double pressure
     }
     if (changed == 0) throw InputError("station " + printable(station), "a station that some head has");
     if (by_law) {
-        out.assumed.push_back("at the new pressure, typed flows follow the square-root law and typed radii stay");
+        out.assumed.emplace_back(phrase("plan", "at the new pressure, typed flows follow the square-root law and typed radii stay"));
     }
     require_sound(out);
     return out;

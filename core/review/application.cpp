@@ -9,9 +9,12 @@ namespace evenfall::review {
 namespace {
 
 constexpr std::array words{
-    std::pair{Status::received, "received"},   std::pair{Status::incomplete, "incomplete"},
-    std::pair{Status::under_review, "under review"}, std::pair{Status::approved, "approved"},
-    std::pair{Status::declined, "declined"},   std::pair{Status::paid, "paid"}};
+    std::pair{Status::received, phrase("review", "received")},
+    std::pair{Status::incomplete, phrase("review", "incomplete")},
+    std::pair{Status::under_review, phrase("review", "under review")},
+    std::pair{Status::approved, phrase("review", "approved")},
+    std::pair{Status::declined, phrase("review", "declined")},
+    std::pair{Status::paid, phrase("review", "paid")}};
 
 constexpr std::array steps{
     std::pair{Status::received, Status::incomplete},   std::pair{Status::received, Status::under_review},
@@ -24,16 +27,16 @@ constexpr std::array steps{
 
 }  // namespace
 
-std::string_view text_of(Status status) {
+Phrase text_of(Status status) {
     for (const auto& [value, word] : words) {
         if (value == status) return word;
     }
-    return "";
+    return {};
 }
 
 std::optional<Status> status_named(std::string_view text) {
     for (const auto& [value, word] : words) {
-        if (text == word) return value;
+        if (text == word.english()) return value;
     }
     return std::nullopt;
 }

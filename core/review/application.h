@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/calendar/date.h"
+#include "core/sentence.h"
 
 #include <optional>
 #include <string>
@@ -15,7 +16,7 @@ namespace evenfall::review {
 
 /// Stored: frozen.
 enum class Status : int { received = 1, incomplete = 2, under_review = 3, approved = 4, declined = 5, paid = 6 };
-std::string_view text_of(Status status);
+Phrase text_of(Status status);
 std::optional<Status> status_named(std::string_view text);
 
 /// Whether an application may go from one status to another:

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/review/decision.h"
 
-#include "core/input_error.h"
+#include "core/sentences.h"
 #include "core/units/number.h"
 
 #include <algorithm>
@@ -31,7 +31,9 @@ PaymentLine line_of(const PaymentRule& rule, const RebateProgram& program, const
             for (const Device& d : f.request.devices) count += d.kind == rule.device ? d.count : 0.0;
             const double paid = rule.most ? std::min(count, *rule.most) : count;
             line.working = format_shortest(paid) + " x " + format_fixed(rule.amount, 2);
-            if (paid < count) line.working += " (" + format_shortest(count) + " asked for, at most " + format_shortest(*rule.most) + ")";
+            if (paid < count) {
+                line.working = {phrase("review", "%1 (%2 asked for, at most %3)"), line.working, format_shortest(count), format_shortest(*rule.most)};
+            }
             line.amount = cents(paid * rule.amount);
             break;
         }
@@ -41,17 +43,17 @@ PaymentLine line_of(const PaymentRule& rule, const RebateProgram& program, const
             line.amount = cents(rule.amount * cost);
             if (rule.most && line.amount > *rule.most) {
                 line.amount = *rule.most;
-                line.working += ", at most " + format_fixed(*rule.most, 2);
+                line.working = {phrase("review", "%1, at most %2"), line.working, format_fixed(*rule.most, 2)};
             }
             break;
         }
         case PaymentKind::per_volume: {
             if (!savings.savings) {
-                line.working = "no savings can be told";
+                line.working = phrase("review", "no savings can be told");
                 break;
             }
             const double volume = std::max(0.0, savings.savings->saved) / rule.per.si();
-            line.working = format_fixed(volume, 2) + " x " + format_fixed(rule.amount, 2) + " per " + rule.per_text;
+            line.working = {phrase("review", "%1 x %2 per %3"), format_fixed(volume, 2), format_fixed(rule.amount, 2), rule.per_text};
             line.amount = cents(volume * rule.amount);
             break;
         }
@@ -59,18 +61,15 @@ PaymentLine line_of(const PaymentRule& rule, const RebateProgram& program, const
     return line;
 }
 
-void cap(Payment& p, double most, const std::string& words, const std::string& working) {
+void cap(Payment& p, double most, Phrase words, const Sentence& working) {
     if (p.total <= most) return;
-    p.lines.push_back({words, working, cents(most - p.total)});
+    p.lines.push_back({std::string(words.english()), working, cents(most - p.total)});
     p.total = cents(most);
 }
 
 void collect_missing(Review& r) {
-    const auto add = [&](const std::string& item) {
-        if (!item.empty() && std::find(r.missing.begin(), r.missing.end(), item) == r.missing.end()) r.missing.push_back(item);
-    };
     for (const JudgedRule& rule : r.rules) {
-        if (rule.outcome == RuleOutcome::cannot_tell) add(rule.missing);
+        if (rule.outcome == RuleOutcome::cannot_tell) add_once(r.missing, rule.missing);
     }
 }
 
@@ -117,15 +116,17 @@ Payment work_out_payment(const RebateProgram& program, const Filing& f, const Sa
     p.total = cents(p.total);
     if (program.cap_share_of_cost) {
         const double cost = cost_of(program, f);
-        cap(p, *program.cap_share_of_cost * cost, "cut to a share of the invoices", format_shortest(*program.cap_share_of_cost) + " x " + format_fixed(cost, 2));
+        cap(p, *program.cap_share_of_cost * cost, phrase("Core", "cut to a share of the invoices"),
+            format_shortest(*program.cap_share_of_cost) + " x " + format_fixed(cost, 2));
     }
     if (program.cap_per_area) {
         units::Area size;
         for (const FiledArea& a : f.areas) size += a.area.size.quantity();
-        cap(p, *program.cap_per_area * size.si(), "cut to what the area allows", program.cap_area_text + ", " + format_fixed(size.in(units::acre), 3) + " ac");
+        cap(p, *program.cap_per_area * size.si(), phrase("Core", "cut to what the area allows"),
+            {phrase("review", "%1 per %2, %3 ac"), format_shortest(program.cap_area_amount), program.cap_area_text, format_fixed(size.in(units::acre), 3)});
     }
     if (program.cap_application) {
-        cap(p, *program.cap_application, "cut to the most that one application gets", format_fixed(*program.cap_application, 2));
+        cap(p, *program.cap_application, phrase("Core", "cut to the most that one application gets"), format_fixed(*program.cap_application, 2));
     }
     return p;
 }
@@ -145,7 +146,7 @@ Review review_filing(const Filing& filing, const std::string& sha256, bool is_si
         r.savings = water_savings(record.before, record.after,
                                   {BaselineForm::better_of_both, CvDivisor::n_minus_p, Slope::must_rise, 0.90});
     } catch (const InputError& e) {
-        r.savings.refused.push_back(std::string("the record cannot be used: ") + e.what());
+        r.savings.refused.push_back({phrase("review", "the record cannot be used: %1"), sentence_of(e)});
     }
     r.record_remarks = record.remarks;
     r.claims = check_claims(filing, record, r.savings);
@@ -155,7 +156,9 @@ Review review_filing(const Filing& filing, const std::string& sha256, bool is_si
     r.rules = judge_rules(*program, filing, is_signed, r.claims, r.savings);
     r.payment = work_out_payment(*program, filing, r.savings);
     if (budget_left && r.payment->total > *budget_left) {
-        r.payment->lines.push_back({"more than the program has left", format_fixed(*budget_left, 2) + " " + program->currency + " left; nothing is taken off here", 0.0});
+        r.payment->lines.push_back({std::string(phrase("Core", "more than the program has left").english()),
+                                    {phrase("review", "%1 %2 left; nothing is taken off here"), format_fixed(*budget_left, 2), program->currency},
+                                    0.0});
     }
     r.decision = decide(r);
     collect_missing(r);

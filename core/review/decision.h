@@ -7,6 +7,7 @@
 #include "core/review/recompute.h"
 #include "core/review/rule_table.h"
 #include "core/review/savings.h"
+#include "core/sentence.h"
 
 #include <optional>
 #include <string>
@@ -25,8 +26,8 @@ enum class Decision { approve, decline, send_more, none };
 std::string_view text_of(Decision decision);
 
 struct PaymentLine {
-    std::string words;
-    std::string working;   ///< "120 x 8.00"
+    std::string words;     ///< of the program; our own stand in room "Core", with words of data
+    Sentence working;      ///< "120 x 8.00"
     double amount = 0.0;   ///< below zero for what a cap takes off
 };
 
@@ -46,12 +47,12 @@ struct Review {
     bool is_signed = false;
     std::vector<CheckedClaim> claims;
     SavingsAnswer savings;
-    std::vector<std::string> record_remarks;
+    std::vector<Sentence> record_remarks;
     std::vector<Question> questions;
     std::vector<JudgedRule> rules;
     std::optional<Payment> payment;      ///< were it approved; absent without a program
     Decision decision = Decision::none;
-    std::vector<std::string> missing;    ///< what the applicant can send, once each
+    std::vector<Sentence> missing;       ///< what the applicant can send, once each
 
     /// Points: 3 for each claim that differs, 2 for each question, 1 for each rule that cannot be
     /// told. Chosen for this project; they only order the work.
@@ -69,6 +70,7 @@ Review review_filing(const Filing& filing, const std::string& sha256, bool is_si
 Payment work_out_payment(const RebateProgram& program, const Filing& filing, const SavingsAnswer& savings);
 
 /// The letter that asks for what is missing, or tells the outcome; plain text, no figures of its own.
+/// It is a document that is sent and kept, so it is in English whatever the language of the windows.
 std::string letter(const Review& review, const RebateProgram* program);
 
 }  // namespace evenfall::review

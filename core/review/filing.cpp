@@ -9,9 +9,9 @@
 namespace evenfall::review {
 namespace {
 
-/// Adds records of one kind, each code once.
+/// Adds records of one kind, each code once. @param form  what is said of one that occurs twice
 template <class Record, class Code, class Same>
-void merge(std::vector<Record>& into, const std::vector<Record>& more, const char* kind, Code code,
+void merge(std::vector<Record>& into, const std::vector<Record>& more, PhraseOf<1> form, Code code,
            Same same) {
     for (const Record& record : more) {
         const auto known = std::find_if(into.begin(), into.end(), [&](const Record& r) {
@@ -20,8 +20,7 @@ void merge(std::vector<Record>& into, const std::vector<Record>& more, const cha
         if (known == into.end()) {
             into.push_back(record);
         } else if (!same(*known, record)) {
-            throw InputError(std::string(kind) + " " + printable(code(record)) + ", twice with unlike contents",
-                             "filings that agree about it");
+            throw InputError({form, printable(code(record))}, phrase("review", "filings that agree about it"));
         }
     }
 }
@@ -50,8 +49,8 @@ void merge_meter(std::vector<FiledMeter>& into, const FiledMeter& more) {
         return;
     }
     if (known->meter.unit.name != more.meter.unit.name || known->meter.multiplier != more.meter.multiplier) {
-        throw InputError("meter " + printable(more.meter.code) + ", with two units or multipliers",
-                         "filings that agree about it");
+        throw InputError({phrase("review", "meter %1, with two units or multipliers"), printable(more.meter.code)},
+                         phrase("review", "filings that agree about it"));
     }
     auto& readings = known->readings;
     readings.insert(readings.end(), more.readings.begin(), more.readings.end());
@@ -67,7 +66,7 @@ void merge_weather(FiledWeather& into, const FiledWeather& more) {
         return;
     }
     if (into.station != more.station || !(into.units == more.units)) {
-        throw InputError("weather of two stations or in two sets of units", "one weather record");
+        throw InputError(phrase("review", "weather of two stations or in two sets of units"), phrase("review", "one weather record"));
     }
     into.days.insert(into.days.end(), more.days.begin(), more.days.end());
     std::stable_sort(into.days.begin(), into.days.end(),
@@ -75,8 +74,8 @@ void merge_weather(FiledWeather& into, const FiledWeather& more) {
     into.days.erase(std::unique(into.days.begin(), into.days.end()), into.days.end());
     for (std::size_t i = 1; i < into.days.size(); ++i) {
         if (into.days[i].date == into.days[i - 1].date) {
-            throw InputError("weather of " + calendar::format_date(into.days[i].date) + ", twice and unlike",
-                             "filings that agree about it");
+            throw InputError({phrase("review", "weather of %1, twice and unlike"), calendar::format_date(into.days[i].date)},
+                             phrase("review", "filings that agree about it"));
         }
     }
 }
@@ -89,16 +88,16 @@ void append(std::vector<T>& into, const std::vector<T>& more) {
 }  // namespace
 
 Filing together(const std::vector<Filing>& filings) {
-    if (filings.empty()) throw InputError("no filing", "at least one");
+    if (filings.empty()) throw InputError(phrase("review", "no filing"), phrase("review", "at least one"));
     Filing all = filings.front();
     for (std::size_t i = 1; i < filings.size(); ++i) {
         const Filing& more = filings[i];
         if (more.site.code != all.site.code) {
-            throw InputError("filings of the sites " + printable(all.site.code) + " and " + printable(more.site.code),
-                             "filings of one site");
+            throw InputError({phrase("review", "filings of the sites %1 and %2"), printable(all.site.code), printable(more.site.code)},
+                             phrase("review", "filings of one site"));
         }
-        merge(all.areas, more.areas, "area", [](const FiledArea& a) { return a.area.code; }, same_area);
-        merge(all.tests, more.tests, "test", [](const FiledTest& t) { return t.test.code; }, same_test);
+        merge(all.areas, more.areas, phrase("review", "area %1, twice with unlike contents"), [](const FiledArea& a) { return a.area.code; }, same_area);
+        merge(all.tests, more.tests, phrase("review", "test %1, twice with unlike contents"), [](const FiledTest& t) { return t.test.code; }, same_test);
         for (const FiledMeter& meter : more.meters) merge_meter(all.meters, meter);
         merge_weather(all.weather, more.weather);
         append(all.results, more.results);

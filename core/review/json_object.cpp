@@ -18,6 +18,8 @@ std::string shown(const Json& value) {
                                                            : value.dump(-1, ' ', true, Json::error_handler_t::replace));
 }
 
+Sentence shown_or_nothing(const Json* value) { return value == nullptr ? Sentence(phrase("review", "nothing")) : Sentence(shown(*value)); }
+
 }  // namespace
 
 void Problems::add(const std::string& path, const Sentence& found, const Sentence& expected) {
@@ -32,8 +34,8 @@ void Problems::finish() const {
 nlohmann::json parse_json(std::string_view text, const std::string& file, int deepest) {
     const auto watch_depth = [&](int depth, Json::parse_event_t, Json&) {
         if (depth > deepest) {
-            throw InputError(Issue{{file, 0, ""}, "JSON nested deeper than " + std::to_string(deepest),
-                                   "the few levels of a filing"});
+            throw InputError(Issue{{file, 0, ""}, {phrase("review", "JSON nested deeper than %1"), deepest},
+                                   phrase("review", "the few levels of a filing")});
         }
         return true;
     };
@@ -41,16 +43,16 @@ nlohmann::json parse_json(std::string_view text, const std::string& file, int de
         Json json = Json::parse(text.begin(), text.end(), watch_depth);
         if (json.is_object()) return json;
     } catch (const Json::exception& e) {
-        throw InputError(Issue{{file, 0, ""}, printable(e.what(), 200), "JSON text (RFC 8259)"});
+        throw InputError(Issue{{file, 0, ""}, printable(e.what(), 200), phrase("review", "JSON text (RFC 8259)")});
     }
-    throw InputError(Issue{{file, 0, ""}, "JSON that is no object", "an object"});
+    throw InputError(Issue{{file, 0, ""}, phrase("review", "JSON that is no object"), phrase("review", "an object")});
 }
 
 JsonObject::JsonObject(const Json& json, std::string path, Problems& problems)
     : json_(&json), path_(std::move(path)), problems_(&problems) {
     static const Json nothing = Json::object();
     if (!json.is_object()) {
-        problems.add(path_, shown(json), "an object");
+        problems.add(path_, shown(json), phrase("review", "an object"));
         json_ = &nothing;
     }
 }
@@ -68,8 +70,7 @@ void JsonObject::only(std::initializer_list<std::string_view> names) const {
         if (std::find(names.begin(), names.end(), key) != names.end()) continue;
         const std::string short_key = key.substr(0, 64);
         problems_->add(path_.empty() ? short_key : path_ + "." + short_key, printable(key),
-                       "a known member; the nearest is " +
-                           std::string(nearest_of(key, std::span(names.begin(), names.size()))));
+                       {phrase("review", "a known member; the nearest is %1"), nearest_of(key, std::span(names.begin(), names.size()))});
     }
 }
 
@@ -82,7 +83,7 @@ bool JsonObject::has(const char* name) const { return find(name) != nullptr; }
 
 std::string JsonObject::text(const char* name, std::size_t longest) const {
     std::string value = text_or_empty(name, longest);
-    if (value.empty()) problem(name, has(name) ? "an empty text" : "nothing", "a text");
+    if (value.empty()) problem(name, has(name) ? phrase("review", "an empty text") : phrase("review", "nothing"), phrase("review", "a text"));
     return value;
 }
 
@@ -90,7 +91,7 @@ std::string JsonObject::text_or_empty(const char* name, std::size_t longest) con
     const Json* value = find(name);
     if (value == nullptr) return {};
     if (!value->is_string()) {
-        problem(name, shown(*value), "a text");
+        problem(name, shown(*value), phrase("review", "a text"));
         return {};
     }
     const auto& text = value->get_ref<const std::string&>();
@@ -98,7 +99,7 @@ std::string JsonObject::text_or_empty(const char* name, std::size_t longest) con
         return (static_cast<unsigned char>(c) < 0x20 && c != '\n') || c == 0x7F;
     });
     if (text.size() > longest || unfit) {
-        problem(name, text, "at most " + std::to_string(longest) + " bytes of text without control characters");
+        problem(name, text, {phrase("review", "at most %1 bytes of text without control characters"), longest});
         return {};
     }
     return text;
@@ -112,19 +113,19 @@ std::optional<double> JsonObject::maybe_number(const char* name, double low, dou
         if (std::isfinite(number) && number >= low && number <= high) return number;
     }
     problem(name, shown(*value),
-            "a number from " + units::format_shortest(low) + " to " + units::format_shortest(high));
+            {phrase("review", "a number from %1 to %2"), units::format_shortest(low), units::format_shortest(high)});
     return std::nullopt;
 }
 
 double JsonObject::number(const char* name, double low, double high) const {
-    if (!has(name)) problem(name, "nothing", "a number");
+    if (!has(name)) problem(name, phrase("review", "nothing"), phrase("review", "a number"));
     return maybe_number(name, low, high).value_or(low);
 }
 
 bool JsonObject::boolean(const char* name) const {
     const Json* value = find(name);
     if (value != nullptr && value->is_boolean()) return value->get<bool>();
-    problem(name, value == nullptr ? "nothing" : shown(*value), "true or false");
+    problem(name, shown_or_nothing(value), phrase("review", "true or false"));
     return false;
 }
 
@@ -132,26 +133,26 @@ std::optional<calendar::Date> JsonObject::maybe_date(const char* name) const {
     const std::string value = text_or_empty(name);
     if (value.empty()) return std::nullopt;
     const auto date = calendar::parse_date(value);
-    if (!date) problem(name, value, "a date such as 2024-06-30");
+    if (!date) problem(name, value, phrase("review", "a date such as 2024-06-30"));
     return date;
 }
 
 calendar::Date JsonObject::date(const char* name) const {
-    if (!has(name)) problem(name, "nothing", "a date such as 2024-06-30");
+    if (!has(name)) problem(name, phrase("review", "nothing"), phrase("review", "a date such as 2024-06-30"));
     return maybe_date(name).value_or(calendar::Date{});
 }
 
 calendar::Instant JsonObject::instant(const char* name) const {
     const std::string value = text(name);
     const auto at_instant = calendar::parse_instant(value);
-    if (!value.empty() && !at_instant) problem(name, value, "an instant such as 2024-06-30T12:00:00Z");
+    if (!value.empty() && !at_instant) problem(name, value, phrase("review", "an instant such as 2024-06-30T12:00:00Z"));
     return at_instant.value_or(calendar::Instant{});
 }
 
 JsonObject JsonObject::object(const char* name) const {
     static const Json nothing = Json::object();
     const Json* value = find(name);
-    if (value == nullptr) problem(name, "nothing", "an object");
+    if (value == nullptr) problem(name, phrase("review", "nothing"), phrase("review", "an object"));
     return {value == nullptr ? nothing : *value, at(name), *problems_};
 }
 
@@ -165,11 +166,11 @@ void JsonObject::each_value(const char* name, std::size_t most,
                             const std::function<void(const Json&, const std::string&)>& use) const {
     const Json* value = find(name);
     if (value == nullptr || !value->is_array()) {
-        problem(name, value == nullptr ? "nothing" : shown(*value), "an array");
+        problem(name, shown_or_nothing(value), phrase("review", "an array"));
         return;
     }
     if (value->size() > most) {
-        problem(name, std::to_string(value->size()) + " elements", "at most " + std::to_string(most));
+        problem(name, {phrase("review", "%1 elements"), value->size()}, {phrase("review", "at most %1"), most});
         return;
     }
     for (std::size_t i = 0; i < value->size(); ++i) {

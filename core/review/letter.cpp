@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/review/decision.h"
 
-#include "core/input_error.h"
+#include "core/sentences.h"
 #include "core/units/number.h"
 
 #include <cmath>
@@ -18,7 +18,7 @@ std::string numbered(const std::vector<std::string>& items) {
 void tell_rules(std::string& text, const Review& r, RuleOutcome outcome, const std::string& heading) {
     std::vector<std::string> items;
     for (const JudgedRule& j : r.rules) {
-        if (j.outcome == outcome) items.push_back(j.words + ": " + j.why);
+        if (j.outcome == outcome) items.push_back(j.words + ": " + j.why.english());
     }
     if (!items.empty()) text += heading + "\n" + numbered(items) + "\n";
 }
@@ -38,17 +38,17 @@ std::string letter(const Review& r, const RebateProgram* program) {
         case Decision::none: text += "We worked your figures out again from the data you sent.\n\n"; break;
     }
     tell_rules(text, r, RuleOutcome::not_met, "Not met:");
-    if (!r.missing.empty()) text += "Please send:\n" + numbered(r.missing) + "\n";
+    if (!r.missing.empty()) text += "Please send:\n" + numbered(english_of(r.missing)) + "\n";
     std::vector<std::string> differing;
     for (const CheckedClaim& c : r.claims) {
         if (c.agreement != Agreement::differs) continue;
         differing.push_back(c.claim.name + (c.claim.subject.empty() ? "" : " of " + printable(c.claim.subject)) +
                             ": you give " + printable(c.claim.text) + ", we find " +
-                            units::format_shortest(std::round(*c.recomputed * 1e6) / 1e6) + "; " + c.why);
+                            units::format_shortest(std::round(*c.recomputed * 1e6) / 1e6) + "; " + c.why.english());
     }
     if (!differing.empty()) text += "Figures we do not find in the data:\n" + numbered(differing) + "\n";
     std::vector<std::string> asked;
-    for (const Question& q : r.questions) asked.push_back(q.sentence);
+    for (const Question& q : r.questions) asked.push_back(q.sentence.english());
     if (!asked.empty()) text += "Please also help us with these questions:\n" + numbered(asked) + "\n";
     if (r.decision == Decision::approve && r.payment) {
         text += "Payment: " + units::format_grouped(r.payment->total, 2) + " " + r.payment->currency + "\n\n";

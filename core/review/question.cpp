@@ -35,6 +35,12 @@ std::vector<double> readings_of(const audit::CatchTest& test) {
 
 std::string percent(double share) { return units::format_fixed(100.0 * share, 1) + " %"; }
 
+Sentence in_both(const FiledTest& a, const FiledTest& b) {
+    return {phrase("review", "tests, %1 and %2"), a.test.code, b.test.code};
+}
+
+Sentence in_test(const FiledTest& t) { return {phrase("review", "tests, %1"), t.test.code}; }
+
 void ask_copied(const FiledTest& a, const FiledTest& b, std::vector<Question>& asked) {
     std::vector<double> x = readings_of(a.test);
     std::vector<double> y = readings_of(b.test);
@@ -43,20 +49,20 @@ void ask_copied(const FiledTest& a, const FiledTest& b, std::vector<Question>& a
     std::size_t same = 0;
     for (std::size_t i = 0; i < n; ++i) same += x[i] == y[i] ? 1U : 0U;
     const bool all_alike = std::all_of(x.begin(), x.end(), [&](double v) { return v == x.front(); });
-    const auto ask = [&](const std::string& how) {
-        asked.push_back({"copied_cans",
-                         "Tests " + printable(a.test.code) + " and " + printable(b.test.code) + " have " + how +
-                             ". Was one sheet copied from the other by mistake?",
-                         "tests, " + a.test.code + " and " + b.test.code});
-    };
+    const std::string one = printable(a.test.code);
+    const std::string other = printable(b.test.code);
+    const auto ask = [&](Sentence words) { asked.push_back({"copied_cans", std::move(words), in_both(a, b)}); };
     if (static_cast<double>(same) >= std::max(limit("copied_cans"), limit("copied_share") * static_cast<double>(n)) && !all_alike) {
-        ask(std::to_string(same) + " of " + std::to_string(n) + " readings alike, in the same order");
+        ask({phrase("review", "Tests %1 and %2 have %3 of %4 readings alike, in the same order. Was one sheet copied from the other by mistake?"),
+             one, other, same, n});
         return;
     }
     if (x.size() != y.size() || all_alike) return;
     std::sort(x.begin(), x.end());
     std::sort(y.begin(), y.end());
-    if (x == y) ask("the same readings in another order");
+    if (x == y) {
+        ask({phrase("review", "Tests %1 and %2 have the same readings in another order. Was one sheet copied from the other by mistake?"), one, other});
+    }
 }
 
 void ask_one_factor(const FiledTest& a, const FiledTest& b, std::vector<Question>& asked) {
@@ -80,10 +86,9 @@ void ask_one_factor(const FiledTest& a, const FiledTest& b, std::vector<Question
     for (const double r : ratios) variance += (r - mean) * (r - mean) / static_cast<double>(ratios.size() - 1);
     if (std::sqrt(variance) / mean > room) return;
     asked.push_back({"one_factor",
-                     "Every can of test " + printable(b.test.code) + " caught close to " + units::format_fixed(mean, 3) +
-                         " times what it caught in test " + printable(a.test.code) +
-                         ". Were the readings of one test worked out from the other?",
-                     "tests, " + a.test.code + " and " + b.test.code});
+                     {phrase("review", "Every can of test %1 caught close to %2 times what it caught in test %3. Were the readings of one test worked out from the other?"),
+                      printable(b.test.code), units::format_fixed(mean, 3), printable(a.test.code)},
+                     in_both(a, b)});
 }
 
 /// Last digits of readings that were read to the unit. People who read a scale favour some digits,
@@ -107,10 +112,9 @@ void ask_even_digits(const Filing& f, std::vector<Question>& asked) {
     const double tail = boost::math::cdf(boost::math::chi_squared(9.0), chi_square);
     if (tail >= limit("digit_too_even")) return;
     asked.push_back({"even_digits",
-                     "The last digits of " + units::format_fixed(n, 0) +
-                         " readings are spread more evenly than readings from a scale usually are (chi-square " +
-                         units::format_fixed(chi_square, 2) + " on 9 degrees of freedom). How were the cans read?",
-                     "tests, " + where});
+                     {phrase("review", "The last digits of %1 readings are spread more evenly than readings from a scale usually are (chi-square %2 on 9 degrees of freedom). How were the cans read?"),
+                      units::format_fixed(n, 0), units::format_fixed(chi_square, 2)},
+                     {phrase("review", "tests, %1"), where}});
 }
 
 void ask_weather(const Filing& f, std::vector<Question>& asked) {
@@ -122,17 +126,15 @@ void ask_weather(const Filing& f, std::vector<Question>& asked) {
         const std::string when = calendar::format_date(t.test.date);
         if (day.rain && day.rain->in(units::millimetre) > limit("rain_mm")) {
             asked.push_back({"rain",
-                             "The weather record shows " + units::format_fixed(day.rain->in(units::millimetre), 1) +
-                                 " mm of rain on " + when + ", the day of test " + printable(t.test.code) +
-                                 ". Did the cans catch rain?",
-                             "weather, " + when});
+                             {phrase("review", "The weather record shows %1 mm of rain on %2, the day of test %3. Did the cans catch rain?"),
+                              units::format_fixed(day.rain->in(units::millimetre), 1), when, printable(t.test.code)},
+                             {phrase("review", "weather, %1"), when}});
         }
         if (day.wind && day.wind->si() > limit("wind_m_s")) {
             asked.push_back({"wind",
-                             "The weather record shows a mean wind of " + units::format_fixed(day.wind->si(), 1) +
-                                 " m/s on " + when + ", the day of test " + printable(t.test.code) +
-                                 ". At what hour was the test made, and how strong was the wind then?",
-                             "weather, " + when});
+                             {phrase("review", "The weather record shows a mean wind of %1 m/s on %2, the day of test %3. At what hour was the test made, and how strong was the wind then?"),
+                              units::format_fixed(day.wind->si(), 1), when, printable(t.test.code)},
+                             {phrase("review", "weather, %1"), when}});
         }
     }
 }
@@ -144,11 +146,9 @@ void ask_outline(const Filing& f, std::vector<Question>& asked) {
         const double share = std::abs(a.area.size.quantity() / *drawn - 1.0);
         if (share <= limit("outline_share")) continue;
         asked.push_back({"outline",
-                         "Area " + printable(a.area.code) + " is given as " + a.area.size.text() +
-                             ", and its outline encloses " +
-                             units::format_fixed(drawn->in(a.area.size.unit.unit), 2) + " " +
-                             std::string(a.area.size.unit.name) + ". Which one is watered?",
-                         "areas, " + a.area.code});
+                         {phrase("review", "Area %1 is given as %2, and its outline encloses %3 %4. Which one is watered?"), printable(a.area.code),
+                          a.area.size.text(), units::format_fixed(drawn->in(a.area.size.unit.unit), 2), a.area.size.unit.name},
+                         {phrase("review", "areas, %1"), a.area.code}});
     }
 }
 
@@ -172,6 +172,10 @@ const FiledMeter* own_meter(const Filing& f, const FiledArea& area) {
     return fed == 1 && meter != f.meters.end() ? &*meter : nullptr;
 }
 
+Sentence in_meter_and_test(const FiledMeter& m, const FiledTest& t) {
+    return {phrase("review", "meters, %1; tests, %2"), m.meter.code, t.test.code};
+}
+
 void ask_meter(const Filing& f, const UseRecord& record, const FiledTest& t, std::vector<Question>& asked) {
     const FiledArea* area = area_of(f, t.test.area);
     const auto rate = rate_of(t.test);
@@ -186,11 +190,9 @@ void ask_meter(const Filing& f, const UseRecord& record, const FiledTest& t, std
         const double hours = (fullest->use / area->area.size.quantity() / *rate).in(units::hour) / fullest->days;
         if (hours > limit("run_hours")) {
             asked.push_back({"run_hours",
-                             "At the rate of test " + printable(t.test.code) + " the volume metered in " +
-                                 calendar::format_month(calendar::month_of(fullest->first)) + " takes " +
-                                 units::format_fixed(hours, 1) +
-                                 " hours a day. Does the meter feed more than this area, or is the area or the rate another one?",
-                             "meters, " + meter->meter.code + "; tests, " + t.test.code});
+                             {phrase("review", "At the rate of test %1 the volume metered in %2 takes %3 hours a day. Does the meter feed more than this area, or is the area or the rate another one?"),
+                              printable(t.test.code), calendar::format_month(calendar::month_of(fullest->first)), units::format_fixed(hours, 1)},
+                             in_meter_and_test(*meter, t)});
         }
     }
     if (!t.test.minutes) return;
@@ -210,35 +212,38 @@ void ask_meter(const Filing& f, const UseRecord& record, const FiledTest& t, std
     const double share = metered / expected;
     if (share >= limit("meter_low") && share <= limit("meter_high")) return;
     asked.push_back({"meter_in_test",
-                     "During test " + printable(t.test.code) + " the meter counted " + percent(share) +
-                         " of rate x time x area. Was the whole area running, and for the time given?",
-                     "meters, " + meter->meter.code + "; tests, " + t.test.code});
+                     {phrase("review", "During test %1 the meter counted %2 of rate x time x area. Was the whole area running, and for the time given?"),
+                      printable(t.test.code), percent(share)},
+                     in_meter_and_test(*meter, t)});
 }
 
 void ask_dates(const Filing& f, std::vector<Question>& asked) {
     const auto written = std::chrono::floor<std::chrono::days>(f.written);
-    const auto ask = [&](const std::string& words, const std::string& evidence) {
-        asked.push_back({"order_of_dates", words, evidence});
+    const auto ask = [&](Sentence words, Sentence evidence) {
+        asked.push_back({"order_of_dates", std::move(words), std::move(evidence)});
     };
     for (const FiledTest& t : f.tests) {
-        const std::string test = "Test " + printable(t.test.code) + " is dated " + calendar::format_date(t.test.date);
+        const std::string test = printable(t.test.code);
+        const std::string dated = calendar::format_date(t.test.date);
         if (t.test.date > written) {
-            ask(test + ", after the filing was written. Which date is right?", "tests, " + t.test.code);
+            ask({phrase("review", "Test %1 is dated %2, after the filing was written. Which date is right?"), test, dated}, in_test(t));
         }
         if (!f.request.change || t.phase == Phase::none) continue;
         const bool late = t.phase == Phase::before && t.test.date > *f.request.change;
         const bool early = t.phase == Phase::after && t.test.date < *f.request.change;
-        if (late || early) {
-            ask(test + " and counted as " + (late ? "before" : "after") + " the change of " +
-                    calendar::format_date(*f.request.change) + ". Which date is right?",
-                "tests, " + t.test.code);
+        const std::string change = calendar::format_date(*f.request.change);
+        if (late) {
+            ask({phrase("review", "Test %1 is dated %2 and counted as before the change of %3. Which date is right?"), test, dated, change}, in_test(t));
+        }
+        if (early) {
+            ask({phrase("review", "Test %1 is dated %2 and counted as after the change of %3. Which date is right?"), test, dated, change}, in_test(t));
         }
     }
     for (const Invoice& i : f.request.invoices) {
         if (i.date && *i.date > written) {
-            ask("Invoice " + printable(i.number) + " is dated " + calendar::format_date(*i.date) +
-                    ", after the filing was written. Which date is right?",
-                "request.invoices, " + i.number);
+            ask({phrase("review", "Invoice %1 is dated %2, after the filing was written. Which date is right?"), printable(i.number),
+                 calendar::format_date(*i.date)},
+                {phrase("review", "request.invoices, %1"), i.number});
         }
     }
 }
@@ -270,30 +275,32 @@ std::vector<Question> questions(const Filing& f) {
 std::vector<Fingerprint> fingerprints(const Filing& f) {
     std::vector<Fingerprint> prints;
     for (const Attachment& a : f.attachments) {
-        prints.push_back({a.kind == "photo" ? "photo" : "attachment", a.sha256,
-                          (a.kind == "photo" ? "photo " : "file ") + printable(a.path), "attachments, " + a.path});
+        const bool photo = a.kind == "photo";
+        const std::string path = printable(a.path);
+        prints.push_back({photo ? "photo" : "attachment", a.sha256,
+                          photo ? Sentence(phrase("review", "photo %1"), path) : Sentence(phrase("review", "file %1"), path),
+                          {phrase("review", "attachments, %1"), a.path}});
     }
     for (const Invoice& i : f.request.invoices) {
         std::string vendor = i.vendor;
         for (char& c : vendor) c = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-        prints.push_back({"invoice", vendor + "\n" + i.number,
-                          "invoice " + printable(i.number) + (i.vendor.empty() ? "" : " of " + printable(i.vendor)),
-                          "request.invoices, " + i.number});
+        const Sentence words = i.vendor.empty() ? Sentence(phrase("review", "invoice %1"), printable(i.number))
+                                                : Sentence(phrase("review", "invoice %1 of %2"), printable(i.number), printable(i.vendor));
+        prints.push_back({"invoice", vendor + "\n" + i.number, words, {phrase("review", "request.invoices, %1"), i.number}});
     }
     for (const FiledTest& t : f.tests) {
         const std::vector<double> readings = readings_of(t.test);
         if (static_cast<double>(readings.size()) < limit("copied_cans")) continue;
         std::string key;
         for (const double r : readings) key += units::format_shortest(r) + " ";
-        prints.push_back({"catches", std::move(key), "the readings of test " + printable(t.test.code), "tests, " + t.test.code});
+        prints.push_back({"catches", std::move(key), {phrase("review", "the readings of test %1"), printable(t.test.code)}, in_test(t)});
     }
     return prints;
 }
 
 Question shared_with(const Fingerprint& fingerprint, const std::string& other_filing) {
     return {"shared_" + fingerprint.kind,
-            "The same " + fingerprint.words + " also stands in filing " + printable(other_filing) +
-                ". Do both applications rest on it?",
+            {phrase("review", "The same %1 also stands in filing %2. Do both applications rest on it?"), fingerprint.words, printable(other_filing)},
             fingerprint.evidence};
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/review/filing.h"
+#include "core/sentence.h"
 
 #include <string>
 #include <vector>
@@ -13,8 +14,8 @@ namespace evenfall::review {
 
 struct Question {
     std::string key;       ///< stable, such as copied_cans
-    std::string sentence;  ///< ends with a question mark
-    std::string evidence;  ///< where to look in the filing
+    Sentence sentence;     ///< ends with a question mark
+    Sentence evidence;     ///< where to look in the filing
     bool operator==(const Question&) const = default;
 };
 
@@ -34,8 +35,8 @@ std::vector<Question> questions(const Filing& filing);
 struct Fingerprint {
     std::string kind;   ///< photo, invoice, attachment, catches
     std::string key;    ///< equal for equal things
-    std::string words;  ///< for a person: "invoice 118 of Bright Basin Supply"
-    std::string evidence;
+    Sentence words;     ///< for a person: "invoice 118 of Bright Basin Supply"
+    Sentence evidence;
 };
 std::vector<Fingerprint> fingerprints(const Filing& filing);
 

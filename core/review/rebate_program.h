@@ -68,7 +68,8 @@ struct RebateProgram {
     std::vector<PaymentRule> payment;           ///< lines are added up
     std::optional<double> cap_application;      ///< money
     std::optional<double> cap_per_area;         ///< money per m2
-    std::string cap_area_text;                  ///< as typed
+    double cap_area_amount = 0.0;               ///< as typed, per `cap_area_text`
+    std::string cap_area_text;                  ///< the area as typed
     std::optional<double> cap_share_of_cost;
     double budget = 0.0;                        ///< money set aside
 };

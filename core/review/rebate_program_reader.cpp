@@ -68,7 +68,7 @@ ProgramRule read_rule(const JsonObject& o) {
     if (form == forms.end()) {
         std::string known;
         for (const RuleForm& f : forms) known += (known.empty() ? "" : ", ") + std::string(f.name);
-        o.problem("rule", name, "one of " + known);
+        o.problem("rule", name, {phrase("review", "one of %1"), known});
         return rule;
     }
     rule.kind = form->kind;
@@ -80,21 +80,21 @@ ProgramRule read_rule(const JsonObject& o) {
     if (o.has("any_of")) {
         o.each_value("any_of", 50, [&](const nlohmann::json& value, const std::string&) {
             if (value.is_string()) rule.any_of.push_back(value.get<std::string>());
-            else o.problem("any_of", value.type_name(), "texts");
+            else o.problem("any_of", value.type_name(), phrase("review", "texts"));
         });
     }
     const auto fits = [&](bool given, bool allowed, const char* member) {
-        if (given && !allowed) o.problem(member, "a member that the rule " + name + " does not have", "none");
+        if (given && !allowed) o.problem(member, {phrase("review", "a member that the rule %1 does not have"), name}, phrase("review", "none"));
     };
     fits(rule.at_least.has_value(), form->least, "at_least");
     fits(rule.at_most.has_value(), form->most, "at_most");
     fits(rule.certainty.has_value(), form->certainty, "certainty");
     fits(!rule.any_of.empty(), form->choices, "any_of");
     fits(!rule.what.empty(), form->what, "what");
-    if (form->choices && rule.any_of.empty()) o.problem("any_of", "nothing", "the values that are accepted");
-    if (form->what && rule.what.empty()) o.problem("what", "nothing", "the kind of attachment");
+    if (form->choices && rule.any_of.empty()) o.problem("any_of", phrase("review", "nothing"), phrase("review", "the values that are accepted"));
+    if (form->what && rule.what.empty()) o.problem("what", phrase("review", "nothing"), phrase("review", "the kind of attachment"));
     if ((form->least || form->most) && !rule.at_least && !rule.at_most) {
-        o.problem(form->least ? "at_least" : "at_most", "nothing", "a limit");
+        o.problem(form->least ? "at_least" : "at_most", phrase("review", "nothing"), phrase("review", "a limit"));
     }
     return rule;
 }
@@ -120,13 +120,13 @@ PaymentRule read_payment(const JsonObject& o) {
         p.amount = o.number("amount", 0, 1e6);
         const auto per = o.maybe_measure<units::Volume>("per");
         if (!per || !(per->value > 0.0)) {
-            o.problem("per", "nothing", "a volume above zero");
+            o.problem("per", phrase("review", "nothing"), phrase("review", "a volume above zero"));
         } else {
             p.per = per->quantity();
             p.per_text = per->text();
         }
     } else {
-        o.problem("line", line, "one of per_device, share_of_cost, per_volume");
+        o.problem("line", line, {phrase("review", "one of %1"), "per_device, share_of_cost, per_volume"});
     }
     return p;
 }
@@ -137,7 +137,7 @@ reference::Mark read_mark(const JsonObject& o) {
     for (const Mark m : {Mark::seen, Mark::part, Mark::memory, Mark::derived, Mark::constructed, Mark::practice}) {
         if (reference::text_of(m) == text) return m;
     }
-    o.problem("mark", text, "one of seen, part, memory, derived, constructed, practice");
+    o.problem("mark", text, {phrase("review", "one of %1"), "seen, part, memory, derived, constructed, practice"});
     return Mark::constructed;
 }
 
@@ -150,10 +150,11 @@ void read_caps(const JsonObject& o, RebateProgram& p) {
         const double amount = per->number("amount", 0, 1e9);
         const auto area = per->maybe_measure<units::Area>("area");
         if (!area || !(area->value > 0.0)) {
-            per->problem("area", "nothing", "an area above zero");
+            per->problem("area", phrase("review", "nothing"), phrase("review", "an area above zero"));
         } else {
             p.cap_per_area = amount / area->quantity().si();
-            p.cap_area_text = units::format_shortest(amount) + " per " + area->text();
+            p.cap_area_amount = amount;
+            p.cap_area_text = area->text();
         }
     }
 }
@@ -162,14 +163,14 @@ void read_caps(const JsonObject& o, RebateProgram& p) {
 
 RebateProgram read_rebate_program(std::string_view json, const std::string& file) {
     if (json.size() > (std::size_t{1} << 20U)) {
-        throw InputError("a program file of " + std::to_string(json.size()) + " bytes, " + file, "at most 1 MiB");
+        throw InputError({phrase("review", "a program file of %1 bytes, %2"), json.size(), file}, {phrase("review", "at most %1"), "1 MiB"});
     }
     const nlohmann::json parsed = parse_json(json, file, 6);
     Problems problems(file);
     const JsonObject o(parsed, "", problems);
     o.only({"evenfall_rebate", "name", "title", "version", "source", "mark", "currency", "rules", "payment", "caps", "budget"});
     RebateProgram p;
-    if (o.number("evenfall_rebate", 0, 1000) != 1.0) o.problem("evenfall_rebate", "another form", "1");
+    if (o.number("evenfall_rebate", 0, 1000) != 1.0) o.problem("evenfall_rebate", phrase("review", "another form"), "1");
     p.name = o.text("name");
     p.title = o.text("title");
     p.version = o.text("version");
@@ -199,7 +200,7 @@ RebateProgram built_in_rebate(std::string_view name) {
     if (std::find(names.begin(), names.end(), name) == names.end()) {
         std::string known;
         for (const std::string& each : names) known += (known.empty() ? "" : ", ") + each;
-        throw InputError(std::string(name), "a rebate program that comes with Evenfall, one of " + known + ", or a file ending in .json");
+        throw InputError(name, {phrase("review", "a rebate program that comes with Evenfall, one of %1, or a file ending in .json"), known});
     }
     const std::string file = "rebates/" + std::string(name) + ".json";
     return read_rebate_program(schemas::text(file), file);

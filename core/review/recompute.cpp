@@ -2,7 +2,7 @@
 #include "core/review/recompute.h"
 
 #include "core/audit/uniformity.h"
-#include "core/input_error.h"
+#include "core/sentences.h"
 #include "core/units/number.h"
 
 #include <algorithm>
@@ -75,7 +75,7 @@ bool cut_to(const TypedNumber& typed, double ours) {
 /// What else would have led to a claim: a figure and the words for it.
 struct Habit {
     double figure;
-    std::string words;
+    Sentence words;
 };
 
 void judge(CheckedClaim& c, const TypedNumber& typed, double ours, const std::vector<Habit>& habits) {
@@ -83,17 +83,17 @@ void judge(CheckedClaim& c, const TypedNumber& typed, double ours, const std::ve
     c.recomputed = ours;
     if (rounds_to(typed, ours, typed.step)) {
         c.agreement = Agreement::agrees;
-        c.why = "our figure rounds to the one claimed";
+        c.why = phrase("review", "our figure rounds to the one claimed");
         return;
     }
     c.agreement = Agreement::explained;
     if (cut_to(typed, ours)) {
-        c.why = "the figure was cut instead of rounded";
+        c.why = phrase("review", "the figure was cut instead of rounded");
         return;
     }
     for (double step = 10.0 * typed.step; step <= typed.coarse_step && step <= coarsest * std::abs(typed.value); step *= 10.0) {
         if (!rounds_to(typed, ours, step)) continue;
-        c.why = "the figure was rounded to the nearest " + format_shortest(step);
+        c.why = {phrase("review", "the figure was rounded to the nearest %1"), format_shortest(step)};
         return;
     }
     for (const Habit& habit : habits) {
@@ -103,14 +103,14 @@ void judge(CheckedClaim& c, const TypedNumber& typed, double ours, const std::ve
         }
     }
     c.agreement = Agreement::differs;
-    c.why = "no rounding or rule that was tried leads from the raw data to the claim";
+    c.why = phrase("review", "no rounding or rule that was tried leads from the raw data to the claim");
 }
 
 /// Ratios may be typed as 0.72 or as 72 with "%"; figures and habits are scaled alike.
 void judge_ratio(CheckedClaim& c, TypedNumber typed, double ours, std::vector<Habit> habits) {
     const bool percent = c.claim.unit == "%";
     if (!percent && !c.claim.unit.empty()) {
-        c.why = "the unit " + printable(c.claim.unit) + " is not one of a ratio";
+        c.why = {phrase("review", "the unit %1 is not one of a ratio"), printable(c.claim.unit)};
         return;
     }
     if (percent) {
@@ -123,7 +123,7 @@ void judge_ratio(CheckedClaim& c, TypedNumber typed, double ours, std::vector<Ha
         judge(c, typed, ours, habits);
         if (c.agreement == Agreement::agrees) {
             c.agreement = Agreement::explained;
-            c.why = "typed in per cent without saying so";
+            c.why = phrase("review", "typed in per cent without saying so");
         }
         return;
     }
@@ -155,7 +155,7 @@ std::vector<Habit> uniformity_habits(const audit::CatchTest& test, QuarterRule r
         for (const QuarterRule other : all_rules) {
             if (other == rule) continue;
             habits.push_back({figure(audit::analyse_uniformity(test, other)),
-                              "the quarter rule " + std::string(audit::text_of(other)) + " leads to it"});
+                              {phrase("review", "the quarter rule %1 leads to it"), audit::text_of(other)}});
         }
     }
     if (claim.name == "du_lq" || claim.name == "du_lh") {
@@ -163,12 +163,11 @@ std::vector<Habit> uniformity_habits(const audit::CatchTest& test, QuarterRule r
             const auto u = audit::analyse_uniformity(test, each);
             const units::Depth part = claim.name == "du_lq" ? u.low_quarter_mean : u.low_half_mean;
             for (const int decimals : {0, 1, 2}) {
-                habits.push_back({from_rounded_means(part, u.mean, sheet_unit(test), decimals),
-                                  "means rounded to " + std::to_string(decimals) +
-                                      " decimals on the sheet before the ratio lead to it" +
-                                      (each == rule || claim.name == "du_lh"
-                                           ? std::string()
-                                           : ", with the quarter rule " + std::string(audit::text_of(each)))});
+                Sentence words(phrase("review", "means rounded to %1 decimals on the sheet before the ratio lead to it"), decimals);
+                if (each != rule && claim.name != "du_lh") {
+                    words = {phrase("review", "%1, with the quarter rule %2"), std::move(words), audit::text_of(each)};
+                }
+                habits.push_back({from_rounded_means(part, u.mean, sheet_unit(test), decimals), std::move(words)});
             }
         }
     }
@@ -195,20 +194,19 @@ void look_at_excluded(CheckedClaim& c, const audit::CatchTest& test, QuarterRule
         can.excluded.clear();
     }
     if (any && rounds_to(typed, scale * figure(audit::analyse_uniformity(whole, rule)), typed.step)) {
-        c.why = "the claim follows only when the cans that the sheet leaves out are counted";
+        c.why = phrase("review", "the claim follows only when the cans that the sheet leaves out are counted");
     }
 }
 
 void check_uniformity(CheckedClaim& c, const Filing& f, const TypedNumber& typed) {
     const FiledTest* filed = find_test(f, c.claim.subject);
     if (filed == nullptr) {
-        c.why = "the filing holds no test " + printable(c.claim.subject);
+        c.why = {phrase("review", "the filing holds no test %1"), printable(c.claim.subject)};
         return;
     }
-    c.evidence = "tests, " + filed->test.code;
+    c.evidence = {phrase("review", "tests, %1"), filed->test.code};
     const QuarterRule rule = claimed_rule(f, c.claim);
-    c.method = "catches of " + calendar::format_date(filed->test.date) + ", quarter rule " +
-               std::string(audit::text_of(rule));
+    c.method = {phrase("review", "catches of %1, quarter rule %2"), calendar::format_date(filed->test.date), audit::text_of(rule)};
     const auto u = audit::analyse_uniformity(filed->test, rule);
     const std::string& name = c.claim.name;
     if (name == "cans") return judge(c, typed, static_cast<double>(u.cans), {});
@@ -218,7 +216,7 @@ void check_uniformity(CheckedClaim& c, const Filing& f, const TypedNumber& typed
     }
     if (name == "net_rate") {
         if (!u.net_rate) {
-            c.why = "no rate: the test has no run time, or the machine moves";
+            c.why = phrase("review", "no rate: the test has no run time, or the machine moves");
             return;
         }
         return judge(c, typed, u.net_rate->in(units::unit_named<units::Rate>(c.claim.unit).unit), {});
@@ -233,21 +231,21 @@ void check_uniformity(CheckedClaim& c, const Filing& f, const TypedNumber& typed
 void check_area(CheckedClaim& c, const Filing& f, const TypedNumber& typed) {
     const auto area = std::find_if(f.areas.begin(), f.areas.end(), [&](const FiledArea& a) { return a.area.code == c.claim.subject; });
     if (area == f.areas.end()) {
-        c.why = "the filing holds no area " + printable(c.claim.subject);
+        c.why = {phrase("review", "the filing holds no area %1"), printable(c.claim.subject)};
         return;
     }
-    c.evidence = "areas, " + area->area.code;
-    c.method = "area of the outline on the WGS 84 ellipsoid";
+    c.evidence = {phrase("review", "areas, %1"), area->area.code};
+    c.method = phrase("review", "area of the outline on the WGS 84 ellipsoid");
     const auto size = outline_area(area->outline);
     if (!size) {
-        c.why = "the filing holds no outline of the area";
+        c.why = phrase("review", "the filing holds no outline of the area");
         return;
     }
     judge(c, typed, size->in(units::unit_named<units::Area>(c.claim.unit).unit), {});
     // A drawn outline is no survey: a few per cent are within the pen.
     if (c.agreement == Agreement::differs && std::abs(*c.claimed - *c.recomputed) <= 0.05 * *c.recomputed) {
         c.agreement = Agreement::explained;
-        c.why = "within 5 % of the outline, which is as well as one is drawn";
+        c.why = phrase("review", "within 5 % of the outline, which is as well as one is drawn");
     }
 }
 
@@ -258,9 +256,10 @@ units::Volume total(const std::vector<UseSpell>& spells) {
 }
 
 void check_savings(CheckedClaim& c, const UseRecord& record, const SavingsAnswer& answer, const TypedNumber& typed) {
-    c.evidence = "meters and weather";
+    c.evidence = phrase("review", "meters and weather");
     if (!answer.savings) {
-        c.why = "no savings can be told: " + (answer.refused.empty() ? std::string("no record") : answer.refused.front());
+        const Sentence reason = answer.refused.empty() ? Sentence(phrase("review", "no record")) : answer.refused.front();
+        c.why = {phrase("review", "no savings can be told: %1"), reason};
         return;
     }
     const NormalisedSavings& s = *answer.savings;
@@ -284,19 +283,19 @@ void check_savings(CheckedClaim& c, const UseRecord& record, const SavingsAnswer
     const auto words = [&](double v) { return units::format_fixed(v * scale, scale >= 1.0 ? 1 : 3); };
     if (typed.value >= low * scale && typed.value <= high * scale) {
         c.agreement = Agreement::explained;
-        c.why = "inside our 90 % interval from " + words(low) + " to " + words(high);
+        c.why = {phrase("review", "inside our 90 % interval from %1 to %2"), words(low), words(high)};
     } else if (rounds_to(typed, plain * scale, typed.step)) {
-        c.why = "the claim is the plain difference of mean monthly use; with the weather taken out the interval is " +
-                words(low) + " to " + words(high);
+        c.why = {phrase("review", "the claim is the plain difference of mean monthly use; with the weather taken out the interval is %1 to %2"),
+                 words(low), words(high)};
     } else {
-        c.why = "outside our 90 % interval from " + words(low) + " to " + words(high);
+        c.why = {phrase("review", "outside our 90 % interval from %1 to %2"), words(low), words(high)};
     }
 }
 
 void check_one(CheckedClaim& c, const Filing& f, const UseRecord& record, const SavingsAnswer& savings) {
     const auto typed = typed_number(c.claim.text);
     if (!typed) {
-        c.why = "\"" + printable(c.claim.text) + "\" is not a plain number";
+        c.why = {phrase("review", "\"%1\" is not a plain number"), printable(c.claim.text)};
         return;
     }
     c.claimed = typed->value;
@@ -307,26 +306,26 @@ void check_one(CheckedClaim& c, const Filing& f, const UseRecord& record, const 
         check_area(c, f, *typed);
     } else if (name == "use_before" || name == "use_after") {
         const auto& spells = name == "use_before" ? record.before : record.after;
-        c.evidence = "meters";
+        c.evidence = phrase("review", "meters");
         c.method = record.method;
-        if (spells.empty()) c.why = "no whole month is metered on that side of the change";
+        if (spells.empty()) c.why = phrase("review", "no whole month is metered on that side of the change");
         else judge(c, *typed, total(spells).in(units::unit_named<units::Volume>(c.claim.unit).unit), {});
     } else if (name == "savings" || name == "savings_share") {
         check_savings(c, record, savings, *typed);
     } else if (name == "cost") {
         double sum = 0.0;
         for (const Invoice& i : f.request.invoices) sum += i.currency == c.claim.unit ? i.amount : 0.0;
-        c.evidence = "request.invoices";
-        c.method = "sum of the invoices in " + printable(c.claim.unit);
+        c.evidence = phrase("review", "request.invoices");
+        c.method = {phrase("review", "sum of the invoices in %1"), printable(c.claim.unit)};
         judge(c, *typed, sum, {});
     } else if (name == "devices") {
         double sum = 0.0;
         for (const Device& d : f.request.devices) sum += d.kind == c.claim.subject ? d.count : 0.0;
-        c.evidence = "request.devices";
-        c.method = "sum over the list of devices";
+        c.evidence = phrase("review", "request.devices");
+        c.method = phrase("review", "sum over the list of devices");
         judge(c, *typed, sum, {});
     } else {
-        c.why = "there is no way to recompute a claim named " + printable(name);
+        c.why = {phrase("review", "there is no way to recompute a claim named %1"), printable(name)};
     }
 }
 
@@ -353,7 +352,7 @@ std::vector<CheckedClaim> check_claims(const Filing& filing, const UseRecord& re
         } catch (const InputError& e) {
             // A test that cannot be analysed or a unit that does not fit: the claim stands alone.
             c.agreement = Agreement::cannot_tell;
-            c.why = e.what();
+            c.why = sentence_of(e);
         }
         checked.push_back(std::move(c));
     }

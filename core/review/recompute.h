@@ -4,6 +4,7 @@
 #include "core/review/filing.h"
 #include "core/review/savings.h"
 #include "core/review/use_record.h"
+#include "core/sentence.h"
 
 #include <optional>
 #include <string>
@@ -45,9 +46,9 @@ struct CheckedClaim {
     std::optional<double> claimed;     ///< in the claim's unit
     std::optional<double> recomputed;  ///< in the same unit
     Agreement agreement = Agreement::cannot_tell;
-    std::string why;
-    std::string evidence;              ///< where the raw data stand in the filing
-    std::string method;                ///< of our figure, with its convention
+    Sentence why;
+    Sentence evidence;                 ///< where the raw data stand in the filing
+    Sentence method;                   ///< of our figure, with its convention
 };
 
 /// @param record   use_record(filing)

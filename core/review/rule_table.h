@@ -5,6 +5,7 @@
 #include "core/review/rebate_program.h"
 #include "core/review/recompute.h"
 #include "core/review/savings.h"
+#include "core/sentence.h"
 
 #include <string>
 #include <string_view>
@@ -21,9 +22,9 @@ struct JudgedRule {
     RuleKind kind{};
     std::string words;        ///< of the program
     RuleOutcome outcome = RuleOutcome::cannot_tell;
-    std::string why;
-    std::string evidence;     ///< where it stands in the filing
-    std::string missing;      ///< what the applicant can send to settle it; empty when nothing would
+    Sentence why;
+    Sentence evidence;        ///< where it stands in the filing
+    Sentence missing;         ///< what the applicant can send to settle it; empty when nothing would
 };
 
 /// @param is_signed  the filing's signature was there and held

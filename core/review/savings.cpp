@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/review/savings.h"
 
-#include "core/input_error.h"
 #include "core/reference/table.h"
+#include "core/sentences.h"
 #include "core/stats/regression.h"
 #include "core/units/number.h"
 
@@ -27,8 +27,8 @@ void check_spells(std::span<const Spell> spells) {
     for (const Spell& s : spells) {
         if (!(s.length > 0.0) || !std::isfinite(s.length) || !std::isfinite(s.driver) ||
             !std::isfinite(s.use)) {
-            throw InputError("a spell of " + units::format_shortest(s.length) + " days",
-                             "a length above zero, and finite use and need");
+            throw InputError({phrase("review", "a spell of %1 days"), units::format_shortest(s.length)},
+                             phrase("review", "a length above zero, and finite use and need"));
         }
     }
 }
@@ -83,8 +83,8 @@ Fit fit_baseline(std::span<const Spell> before, BaselineForm form) {
     std::optional<Fit> bent = fit_change_point(before);
     if (form == BaselineForm::change_point) {
         if (!bent) {
-            throw InputError(std::to_string(before.size()) + " spells before the change",
-                             "at least three on either side of a change point");
+            throw InputError({phrase("review", "%1 spells before the change"), before.size()},
+                             phrase("review", "at least three on either side of a change point"));
         }
         return *std::move(bent);
     }
@@ -127,17 +127,12 @@ Baseline describe(const Fit& fit, CvDivisor divisor) {
     return b;
 }
 
-std::string method_text(const Baseline& b, double confidence) {
-    std::string text = "use per day on net ET need per day, " + std::string(text_of(b.form)) +
-                       ", fitted by least squares before the change; CV(RMSE) over " +
-                       std::string(text_of(b.divisor)) + "; " +
-                       units::format_fixed(100.0 * confidence, 0) +
-                       " % interval of the summed saving from the least-squares variance";
-    text += b.corrected_autocorrelation > 0.0
-                ? ", widened for a lag-1 autocorrelation of " +
-                      units::format_fixed(b.corrected_autocorrelation, 2) + " (corrected for few spells)"
-                : ", residuals not positively autocorrelated";
-    return text;
+Sentence method_text(const Baseline& b, double confidence) {
+    const Sentence fit(phrase("review", "use per day on net ET need per day, %1, fitted by least squares before the change; CV(RMSE) over %2; %3 % interval of the summed saving from the least-squares variance"),
+                       text_of(b.form), text_of(b.divisor), units::format_fixed(100.0 * confidence, 0));
+    if (!(b.corrected_autocorrelation > 0.0)) return {phrase("review", "%1, residuals not positively autocorrelated"), fit};
+    return {phrase("review", "%1, widened for a lag-1 autocorrelation of %2 (corrected for few spells)"), fit,
+            units::format_fixed(b.corrected_autocorrelation, 2)};
 }
 
 }  // namespace
@@ -156,11 +151,11 @@ NormalisedSavings normalised_savings(std::span<const Spell> before, std::span<co
                                      const SavingsChoices& choices) {
     check_spells(before);
     check_spells(after);
-    if (after.empty()) throw InputError("no spell after the change", "at least one");
+    if (after.empty()) throw InputError(phrase("review", "no spell after the change"), phrase("review", "at least one"));
     const Fit fit = fit_baseline(before, choices.form);
     if (fit.regression.n <= fit.p) {
-        throw InputError(std::to_string(fit.regression.n) + " spells before the change",
-                         "more than the " + std::to_string(fit.p) + " coefficients of the baseline");
+        throw InputError({phrase("review", "%1 spells before the change"), fit.regression.n},
+                         {phrase("review", "more than the %1 coefficients of the baseline"), fit.p});
     }
     NormalisedSavings s;
     s.baseline = describe(fit, choices.divisor);
@@ -214,19 +209,19 @@ double total_days(std::span<const UseSpell> spells) {
 }
 
 /// Counts and lengths that must be there before anything is fitted.
-std::vector<std::string> too_little(std::span<const UseSpell> before,
-                                    std::span<const UseSpell> after) {
-    std::vector<std::string> reasons;
-    const auto need = [&](double found, const char* name, const std::string& what) {
+std::vector<Sentence> too_little(std::span<const UseSpell> before, std::span<const UseSpell> after) {
+    std::vector<Sentence> reasons;
+    const auto need = [&](double found, const char* name, PhraseOf<2> form) {
         const double least = rule(name);
         if (found >= least) return;
-        reasons.push_back(units::format_fixed(found, 0) + " " + what + "; at least " +
-                          units::format_fixed(least, 0) + " are needed");
+        reasons.push_back({form, units::format_fixed(found, 0), units::format_fixed(least, 0)});
     };
-    need(static_cast<double>(before.size()), "minimum_before_spells", "metered spells before the change");
-    need(total_days(before), "minimum_before_days", "days metered before the change");
-    need(static_cast<double>(after.size()), "minimum_after_spells", "metered spells after the change");
-    need(total_days(after), "minimum_after_days", "days metered after the change");
+    need(static_cast<double>(before.size()), "minimum_before_spells",
+         phrase("review", "%1 metered spells before the change; at least %2 are needed"));
+    need(total_days(before), "minimum_before_days", phrase("review", "%1 days metered before the change; at least %2 are needed"));
+    need(static_cast<double>(after.size()), "minimum_after_spells",
+         phrase("review", "%1 metered spells after the change; at least %2 are needed"));
+    need(total_days(after), "minimum_after_days", phrase("review", "%1 days metered after the change; at least %2 are needed"));
     return reasons;
 }
 
@@ -236,29 +231,25 @@ double largest_cv(double after_days) {
     return rule(months >= 12.0 ? "maximum_cv_rmse_medium" : "maximum_cv_rmse_short");
 }
 
-std::vector<std::string> poor_baseline(const Baseline& b, double after_days, Slope slope) {
-    std::vector<std::string> reasons;
+std::vector<Sentence> poor_baseline(const Baseline& b, double after_days, Slope slope) {
+    std::vector<Sentence> reasons;
     if (b.r_squared < rule("minimum_r_squared")) {
-        reasons.push_back("the need of the turf explains only " +
-                          units::format_fixed(100.0 * b.r_squared, 0) +
-                          " % of how use varied before the change; at least " +
-                          units::format_fixed(100.0 * rule("minimum_r_squared"), 0) + " % is asked for");
+        reasons.push_back({phrase("review", "the need of the turf explains only %1 % of how use varied before the change; at least %2 % is asked for"),
+                           units::format_fixed(100.0 * b.r_squared, 0), units::format_fixed(100.0 * rule("minimum_r_squared"), 0)});
     }
     const double limit = largest_cv(after_days);
     if (!(b.cv_rmse <= limit)) {
-        reasons.push_back("use before the change scatters by " +
-                          units::format_fixed(100.0 * b.cv_rmse, 1) + " % about the baseline (CV(RMSE), " +
-                          std::string(text_of(b.divisor)) + "); at most " +
-                          units::format_fixed(100.0 * limit, 0) + " % is accepted");
+        reasons.push_back({phrase("review", "use before the change scatters by %1 % about the baseline (CV(RMSE), %2); at most %3 % is accepted"),
+                           units::format_fixed(100.0 * b.cv_rmse, 1), text_of(b.divisor), units::format_fixed(100.0 * limit, 0)});
     }
     if (slope == Slope::must_rise && !(b.slope > 0.0)) {
-        reasons.push_back("use before the change did not rise with the need of the turf, so the weather cannot be taken out");
+        reasons.emplace_back(phrase("review", "use before the change did not rise with the need of the turf, so the weather cannot be taken out"));
     }
     return reasons;
 }
 
 void remark_range(std::span<const Spell> before, std::span<const Spell> after,
-                  std::vector<std::string>& remarks) {
+                  std::vector<Sentence>& remarks) {
     const auto less = [](const Spell& a, const Spell& b) { return a.driver < b.driver; };
     const auto [low, high] = std::minmax_element(before.begin(), before.end(), less);
     const double room = rule("maximum_extrapolation") * (high->driver - low->driver);
@@ -266,8 +257,8 @@ void remark_range(std::span<const Spell> before, std::span<const Spell> after,
         return s.driver < low->driver - room || s.driver > high->driver + room;
     });
     if (outside > 0) {
-        remarks.push_back(std::to_string(outside) + " of " + std::to_string(after.size()) +
-                          " spells after the change had a need outside the range seen before it: the baseline is stretched there");
+        remarks.push_back({phrase("review", "%1 of %2 spells after the change had a need outside the range seen before it: the baseline is stretched there"),
+                           outside, after.size()});
     }
 }
 
@@ -284,23 +275,23 @@ SavingsAnswer water_savings(std::span<const UseSpell> before, std::span<const Us
         NormalisedSavings savings = normalised_savings(x, y, choices);
         answer.refused = poor_baseline(savings.baseline, total_days(after), choices.slope);
         if (answer.refused.empty() && !(savings.expected > 0.0)) {
-            answer.refused.push_back("the baseline expects no use after the change");
+            answer.refused.emplace_back(phrase("review", "the baseline expects no use after the change"));
         }
         if (answer.refused.empty()) answer.savings = std::move(savings);
     } catch (const InputError& e) {
-        answer.refused.push_back(std::string("no baseline can be fitted: ") + e.what());
+        answer.refused.push_back({phrase("review", "no baseline can be fitted: %1"), sentence_of(e)});
     }
     if (answer.savings) remark_range(x, y, answer.remarks);
     return answer;
 }
 
-std::string_view text_of(BaselineForm form) {
+Phrase text_of(BaselineForm form) {
     switch (form) {
-        case BaselineForm::linear: return "straight line with intercept";
-        case BaselineForm::change_point: return "line with a change point";
-        case BaselineForm::better_of_both: return "straight or with a change point, whichever the Bayesian information criterion prefers";
+        case BaselineForm::linear: return phrase("review", "straight line with intercept");
+        case BaselineForm::change_point: return phrase("review", "line with a change point");
+        case BaselineForm::better_of_both: return phrase("review", "straight or with a change point, whichever the Bayesian information criterion prefers");
     }
-    return "";
+    return {};
 }
 
 std::string_view text_of(CvDivisor divisor) {

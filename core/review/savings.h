@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/calendar/date.h"
+#include "core/sentence.h"
 #include "core/units/quantity.h"
 
 #include <cstddef>
@@ -94,7 +95,7 @@ struct NormalisedSavings {
     double high = 0.0;
     std::optional<double> fractional_uncertainty;  ///< dS/S at that confidence; absent when S <= 0
     std::size_t after_spells = 0;
-    std::string method;      ///< names form, divisor, interval and what was done about rho
+    Sentence method;         ///< names form, divisor, interval and what was done about rho
 
     /// Larger than chance would make it: the whole interval lies above zero.
     bool significant() const { return low > 0.0; }
@@ -108,8 +109,8 @@ struct NormalisedSavings {
 /// Savings, or the reasons why none can be told: one sentence each.
 struct SavingsAnswer {
     std::optional<NormalisedSavings> savings;
-    std::vector<std::string> refused;   ///< empty exactly when there are savings
-    std::vector<std::string> remarks;   ///< what weakens them
+    std::vector<Sentence> refused;      ///< empty exactly when there are savings
+    std::vector<Sentence> remarks;      ///< what weakens them
 };
 
 struct SavingsChoices {
@@ -129,7 +130,7 @@ NormalisedSavings normalised_savings(std::span<const Spell> before, std::span<co
 SavingsAnswer water_savings(std::span<const UseSpell> before, std::span<const UseSpell> after,
                             const SavingsChoices& choices);
 
-std::string_view text_of(BaselineForm form);
+Phrase text_of(BaselineForm form);
 std::string_view text_of(CvDivisor divisor);
 
 }  // namespace evenfall::review

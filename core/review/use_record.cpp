@@ -2,8 +2,8 @@
 #include "core/review/use_record.h"
 
 #include "core/calendar/time_zone.h"
-#include "core/input_error.h"
 #include "core/meter/use.h"
+#include "core/sentences.h"
 #include "core/units/number.h"
 #include "core/weather/effective_rain.h"
 #include "core/weather/landscape_coefficient.h"
@@ -32,7 +32,7 @@ struct MonthWeather {
     int rain_days = 0;
 };
 
-weather::StationSetting station_setting(const Filing& f, std::vector<std::string>& remarks) {
+weather::StationSetting station_setting(const Filing& f, std::vector<Sentence>& remarks) {
     weather::StationSetting setting;
     setting.latitude = f.weather.latitude.value_or(f.site.latitude);
     if (f.weather.elevation) {
@@ -40,7 +40,7 @@ weather::StationSetting station_setting(const Filing& f, std::vector<std::string
     } else if (f.site.elevation) {
         setting.elevation = f.site.elevation->quantity();
     } else {
-        remarks.push_back("the elevation of the weather station is not recorded; sea level is assumed where reference ET is computed");
+        remarks.emplace_back(phrase("review", "the elevation of the weather station is not recorded; sea level is assumed where reference ET is computed"));
     }
     if (f.weather.wind_height) setting.wind_height = f.weather.wind_height->quantity();
     return setting;
@@ -49,7 +49,7 @@ weather::StationSetting station_setting(const Filing& f, std::vector<std::string
 std::map<Month, MonthWeather> monthly_weather(const Filing& f, UseRecord& record) {
     const auto setting = station_setting(f, record.remarks);
     std::map<Month, MonthWeather> months;
-    std::set<std::string> methods;
+    std::vector<Sentence> methods;
     for (const weather::SheetRow& row : f.weather.days) {
         const auto day = weather::converted(row, f.weather.units);
         MonthWeather& m = months[calendar::month_of(day.date)];
@@ -57,14 +57,17 @@ std::map<Month, MonthWeather> monthly_weather(const Filing& f, UseRecord& record
         if (et.et) {
             m.et_m += et.et->si();
             ++m.et_days;
-            methods.insert(et.method);
+            add_once(methods, et.method);
         }
         if (day.rain) {
             m.rain_m += day.rain->si();
             ++m.rain_days;
         }
     }
-    for (const std::string& method : methods) record.method += (record.method.empty() ? "" : " and ") + method;
+    std::sort(methods.begin(), methods.end(), [](const Sentence& a, const Sentence& b) { return a.english() < b.english(); });
+    for (const Sentence& method : methods) {
+        record.method = record.method.empty() ? method : Sentence(phrase("review", "%1 and %2"), record.method, method);
+    }
     return months;
 }
 
@@ -130,17 +133,17 @@ std::vector<std::vector<meter::VolumeInterval>> top_records(const Filing& f) {
 UseRecord use_record(const Filing& f) {
     UseRecord record;
     if (!f.request.change) {
-        record.remarks.push_back("the filing does not say when the change was made");
+        record.remarks.emplace_back(phrase("review", "the filing does not say when the change was made"));
         return record;
     }
     if (f.weather.days.empty()) {
-        record.remarks.push_back("the filing holds no weather record");
+        record.remarks.emplace_back(phrase("review", "the filing holds no weather record"));
         return record;
     }
     const calendar::TimeZone zone(f.site.time_zone);
     const auto rule = weather::parse_rain_rule(f.conventions.rain);
     if (rule.kind == weather::RainRule::Kind::daily_balance) {
-        record.remarks.push_back("effective rain by the monthly NRCS form: a daily balance needs the soil at every can");
+        record.remarks.emplace_back(phrase("review", "effective rain by the monthly NRCS form: a daily balance needs the soil at every can"));
     }
     const auto weather = monthly_weather(f, record);
     const auto records = top_records(f);
@@ -170,10 +173,10 @@ UseRecord use_record(const Filing& f) {
             .push_back({calendar::first_day(month), static_cast<double>(calendar::days_in(month)), use, *need});
     }
     if (left_out > 0) {
-        record.remarks.push_back(std::to_string(left_out) +
-                                 " months were left out: not metered on every day, without enough weather, or holding the change");
+        record.remarks.push_back({phrase("review", "%1 months were left out: not metered on every day, without enough weather, or holding the change"),
+                                  left_out});
     }
-    record.method += "; effective rain " + rule.name() + "; whole months, meters linear between readings";
+    record.method = {phrase("review", "%1; effective rain %2; whole months, meters linear between readings"), record.method, rule.name()};
     return record;
 }
 

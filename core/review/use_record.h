@@ -3,6 +3,7 @@
 
 #include "core/review/filing.h"
 #include "core/review/savings.h"
+#include "core/sentence.h"
 
 #include <string>
 #include <vector>
@@ -15,8 +16,8 @@ namespace evenfall::review {
 struct UseRecord {
     std::vector<UseSpell> before;
     std::vector<UseSpell> after;
-    std::vector<std::string> remarks;
-    std::string method;   ///< reference ET, coefficient, effective rain, months counted
+    std::vector<Sentence> remarks;
+    Sentence method;      ///< reference ET, coefficient, effective rain, months counted
 };
 
 /// Use: all meters without a parent, linear between readings, in the site's own months; a month

@@ -26,7 +26,7 @@ void insert_status(Book& book, std::int64_t id, const std::string& code, const S
         add.exec();
     });
     const bool later = !entered.empty() && entered != at;
-    std::string what = "Application " + code + ": " + std::string(review::text_of(change.status));
+    std::string what = "Application " + code + ": " + std::string(review::text_of(change.status).english());
     if (later) what += " on " + at.substr(0, 10);
     what += ".";
     if (!change.note.empty()) what += " " + change.note;
@@ -115,8 +115,8 @@ void add_status(Book& book, const std::string& application, const StatusChange& 
     const auto known = find_application(book, application);
     if (!known) throw BookError("There is no application " + application + " in the book.");
     if (!review::may_follow(known->status(), change.status)) {
-        throw BookError("Application " + application + " is " + std::string(review::text_of(known->status())) +
-                        "; it cannot become " + std::string(review::text_of(change.status)) + " from there.");
+        throw BookError("Application " + application + " is " + std::string(review::text_of(known->status()).english()) +
+                        "; it cannot become " + std::string(review::text_of(change.status).english()) + " from there.");
     }
     insert_status(book, required_id(book, "application", application), application, change, "");
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/plan_store.h"
 
+#include "core/plan/assumption.h"
 #include "core/plan/check_plan.h"
 #include "core/store/database.h"
 
@@ -31,7 +32,7 @@ class Writer {
         for (std::size_t i = 0; i < p.assumed.size(); ++i) {
             start(add);
             add.bind(2, static_cast<std::int64_t>(i + 1));
-            add.bind(3, p.assumed[i]);
+            add.bind(3, p.assumed[i].english());
             add.exec();
         }
     }
@@ -161,7 +162,7 @@ class Reader {
         lines(p);
         SQLite::Statement rows(db_, "SELECT sentence FROM design_assumed WHERE plan = ? ORDER BY number");
         rows.bind(1, id_);
-        while (rows.executeStep()) p.assumed.push_back(text_in(rows.getColumn(0)));
+        while (rows.executeStep()) p.assumed.push_back(plan::kept_assumption(text_in(rows.getColumn(0))));
     }
 
   private:

@@ -234,12 +234,12 @@ Report plan_report(const Plan& p, const Overlap& o, const Frame& frame) {
                                "What the plan should do",
                                {map(p, o, shown), results(r, shown), samples(p, o, shown)}});
     report.sections.push_back({"heads", "The heads", {heads(p)}});
-    report.notes.push_back({"Prediction", r.method, r.convention, r.source, !r.assumed.empty()});
+    report.notes.push_back({"Prediction", r.method.english(), r.convention.english(), r.source.english(), !r.assumed.empty()});
     report.notes.push_back({"Water balance",
                             "water found on the raster less the flow of all heads, relative: " +
                                 units::format_shortest(r.balance_error),
                             "", "conservation of volume", false});
-    for (const auto& a : r.assumed) report.gaps.push_back(a);
+    for (const auto& a : r.assumed) report.gaps.push_back(a.english());
     return report;
 }
 

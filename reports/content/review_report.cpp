@@ -21,6 +21,7 @@ Column figures(std::string key, std::string title, NumberFormat format) {
 
 /// Text of a stranger as one printable cell.
 Cell safe(const std::string& value) { return value.empty() ? unknown() : text(printable(value, 400)); }
+Cell safe(const Sentence& value) { return safe(value.english()); }
 
 std::string row_key(std::size_t i) { return std::to_string(i + 1); }
 
@@ -110,14 +111,14 @@ void add_answer(Report& report, const Review& r) {
     else if (differing == 0) sentences.push_back(claimed + ", and none of them contradicts the raw data.");
     else sentences.push_back(claimed + "; " + std::to_string(differing) + (differing == 1 ? " of them does" : " of them do") + " not follow from the raw data.");
     for (const auto& j : r.rules) {
-        if (j.outcome == RuleOutcome::not_met) sentences.push_back("Not met: " + printable(j.words, 300) + "; " + printable(j.why, 400) + ".");
+        if (j.outcome == RuleOutcome::not_met) sentences.push_back("Not met: " + printable(j.words, 300) + "; " + printable(j.why.english(), 400) + ".");
     }
     if (r.decision == Decision::approve && r.payment) {
         sentences.push_back("Payment: " + units::format_grouped(r.payment->total, 2) + " " + r.payment->currency + ".");
     }
-    for (const std::string& item : r.missing) report.gaps.push_back("To be sent: " + printable(item, 400) + ".");
-    for (const std::string& why : r.savings.refused) report.gaps.push_back("No savings: " + printable(why, 400) + ".");
-    for (const std::string& remark : r.record_remarks) report.gaps.push_back(printable(remark, 400) + ".");
+    for (const Sentence& item : r.missing) report.gaps.push_back("To be sent: " + printable(item.english(), 400) + ".");
+    for (const Sentence& why : r.savings.refused) report.gaps.push_back("No savings: " + printable(why.english(), 400) + ".");
+    for (const Sentence& remark : r.record_remarks) report.gaps.push_back(printable(remark.english(), 400) + ".");
     report.answer.figures = {"summary", "Summary", "", {words("item", "Item"), words("value", "Value")}, {}};
     auto& summary = report.answer.figures;
     summary.add("filing", {text("Filing"), safe(r.filing)});
@@ -140,12 +141,12 @@ Report review_report(const Review& r, const Frame& frame) {
     if (r.payment) report.sections.push_back({"payment", "Payment", {payment_table(*r.payment)}});
     if (r.savings.savings) {
         report.sections.push_back({"savings", "Savings", {savings_table(*r.savings.savings, shown)}});
-        report.notes.push_back({"water saved", r.savings.savings->method, "CV(RMSE) over " + std::string(review::text_of(r.savings.savings->baseline.divisor)),
+        report.notes.push_back({"water saved", r.savings.savings->method.english(), "CV(RMSE) over " + std::string(review::text_of(r.savings.savings->baseline.divisor)),
                                 "ASHRAE Guideline 14-2014 annex B, from memory; least-squares prediction variance", false});
     }
     if (!r.questions.empty()) report.sections.push_back({"questions", "Questions", {questions_table(r)}});
     for (const auto& c : r.claims) {
-        if (!c.method.empty()) report.notes.push_back({printable(c.claim.name) + " " + printable(c.claim.subject), c.method, "", "raw data of the filing", false});
+        if (!c.method.empty()) report.notes.push_back({printable(c.claim.name) + " " + printable(c.claim.subject), c.method.english(), "", "raw data of the filing", false});
     }
     return report;
 }

@@ -77,7 +77,7 @@ TEST_CASE("an application on paper is opened by hand, from the day it came in", 
     // Nothing to work out yet, and said so.
     const auto c = workflow::review_case(book, "P-1", {});
     CHECK(!c.review);
-    CHECK_THAT(c.problem, Contains("P-1"));
+    CHECK_THAT(c.problem.english(), Contains("P-1"));
 }
 
 TEST_CASE("an application that lacks something is not opened", "[app][constructed]") {

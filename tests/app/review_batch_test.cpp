@@ -21,10 +21,10 @@ namespace {
 std::string account(const workflow::Batch& batch) {
     std::string text;
     for (const auto& item : batch.items) {
-        text += item.file + " " + item.refused;
+        text += item.file + " " + item.refused.english();
         if (item.review) {
             text += std::string(review::text_of(item.review->decision));
-            for (const auto& q : item.review->questions) text += " " + q.sentence;
+            for (const auto& q : item.review->questions) text += " " + q.sentence.english();
         }
         text += "\n";
     }
@@ -45,8 +45,8 @@ TEST_CASE("one bad file never stops the rest", "[app][constructed]") {
     CHECK(batch.refused == 2);
     CHECK(batch.approve == 4);
     CHECK(batch.money == 4 * 960.0);
-    CHECK_THAT(batch.items[2].refused, Contains("f103.zip"));
-    CHECK(batch.items[batch.order.back()].refused.size() > 0);
+    CHECK_THAT(batch.items[2].refused.english(), Contains("f103.zip"));
+    CHECK(batch.items[batch.order.back()].refused.english().size() > 0);
     order.threads = 1;
     CHECK(account(workflow::review_batch(order, nullptr, {})) == account(batch));
     CHECK_THROWS_AS(workflow::review_batch({{folder / "none"}, "no-such-program", false, 1, {}}, nullptr, {}), InputError);

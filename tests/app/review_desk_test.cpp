@@ -182,7 +182,7 @@ TEST_CASE("the queue: what waits comes first, by risk and money, and one bad cas
     for (const auto& c : queue) {
         CHECK(!c.filing);
         CHECK(c.review.has_value() == (c.application.code != "A-LOST"));
-        if (c.application.code == "A-LOST") CHECK_THAT(c.problem, Contains("A-LOST"));
+        if (c.application.code == "A-LOST") CHECK_THAT(c.problem.english(), Contains("A-LOST"));
     }
 }
 

@@ -200,14 +200,14 @@ TEST_CASE("a dead head is named with its evidence, an unseen one is not judged",
     const auto found = plan_against_audit(p, test);
     CHECK(found.heads[dead].verdict == Verdict::weak);
     CHECK(found.heads[dead].output < 0.2);
-    CHECK(found.heads[dead].evidence.find("mm where the design gives") != std::string::npos);
+    CHECK(found.heads[dead].evidence.english().find("mm where the design gives") != std::string::npos);
     CHECK(found.difference_after < found.difference_before);
     std::size_t unseen = 0;
     for (std::size_t j = 0; j < p.heads.size(); ++j) {
         if (p.heads[j].x + *p.heads[j].radius > 24.0) continue;
         ++unseen;
         CHECK(found.heads[j].verdict == Verdict::cannot_tell);
-        CHECK(found.heads[j].evidence.find("no can") != std::string::npos);
+        CHECK(found.heads[j].evidence.english().find("no can") != std::string::npos);
     }
     CHECK(unseen >= 5);
     // All heads at 70 %: the common output says so, and nobody is blamed.
@@ -228,7 +228,7 @@ TEST_CASE("two heads on one spot cannot be told apart and the fit says so", "[pl
     truth.output.back() = 0.0;
     const auto found = plan_against_audit(p, sheet(p, truth, 3.0, dice));
     CHECK(found.heads.back().verdict == Verdict::cannot_tell);
-    CHECK(found.heads.back().evidence.find("cannot tell it from head " + p.heads[p.heads.size() - 4].id) != std::string::npos);
+    CHECK(found.heads.back().evidence.english().find("cannot tell it from head " + p.heads[p.heads.size() - 4].id) != std::string::npos);
 }
 
 // SIMULATED: how often planted faults are found. Two faults (dead, 30 %, 50 %, 160 %) in each of 100 fields of

@@ -92,6 +92,8 @@ TEST_CASE("a plan written and read again is the same plan", "[plan][exchange][co
     CHECK(q.pipes == p.pipes);
     CHECK(q.lanes == p.lanes);
     CHECK(q.pivots == p.pivots);
+    REQUIRE(q.assumed.size() == 1);
+    CHECK(q.assumed.front().form().form != nullptr);  // and can be said in another language again
     CHECK(q.assumed == p.assumed);  // what was filled in stays an assumption, though it now stands there
     CHECK(exchange::plan_text(q) == exchange::plan_text(p));
 }
@@ -102,13 +104,14 @@ TEST_CASE("heads take radius and flow from a nozzle table", "[plan][exchange][co
     const Sprinklers all = sprinklers_of(p);
     CHECK_THAT(all.heads[0].radius, WithinAbs(14.0 * 0.3048, 1e-12));
     CHECK_THAT(all.heads[0].flow, WithinAbs(1.15 * 231.0 * 0.0254 * 0.0254 * 0.0254 / 60.0, 1e-15));
-    CHECK(p.assumed == std::vector<std::string>{"heads without a profile are taken as cones"});
+    REQUIRE(p.assumed.size() == 1);
+    CHECK(p.assumed.front() == "heads without a profile are taken as cones");
 
     const std::string one_row = R"(, "nozzles": {"N4": {"rows": [[40, 15, 2.0]], "lowest": 20, "highest": 60}})";
     const Sprinklers law = sprinklers_of(exchange::parse_plan(text_of(nozzle_head, one_row), "p.json"));
     CHECK_THAT(law.heads[0].flow / units::gallon_per_minute.si(), WithinAbs(2.0 * std::sqrt(0.75), 1e-12));
     CHECK(std::any_of(law.assumed.begin(), law.assumed.end(),
-                      [](const std::string& s) { return s.find("square-root law") != std::string::npos; }));
+                      [](const evenfall::Sentence& s) { return s.english().find("square-root law") != std::string::npos; }));
 
     const auto at = [&](const std::string& pressure) {
         return text_of(R"({"id": "A1", "x": 0, "y": 0, "nozzle": "N4", "pressure": )" + pressure + "}",

@@ -100,7 +100,7 @@ TEST_CASE("a nozzle is interpolated inside its table and refused outside", "[pla
 
 TEST_CASE("outlines: faults, area and what they cover", "[plan][derived]") {
     CHECK(outline_fault(rectangle(0.0, 0.0, 10.0, 5.0)).empty());
-    CHECK(outline_fault({{{0, 0}, {10, 10}, {10, 0}, {0, 10}}}).find("crosses itself") == 0);
+    CHECK(outline_fault({{{0, 0}, {10, 10}, {10, 0}, {0, 10}}}).english().find("crosses itself") == 0);
     CHECK_FALSE(outline_fault({{{0, 0}, {0, 0}, {0, 0}}}).empty());
     CHECK_FALSE(outline_fault({}).empty());
     const Polygon holed{{{0, 0}, {10, 0}, {10, 10}, {0, 10}}, {{4, 4}, {6, 4}, {6, 6}, {4, 6}}};

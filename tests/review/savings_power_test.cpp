@@ -44,7 +44,7 @@ TEST_CASE("no saving is seldom called one", "[review][power][constructed]") {
     const auto form = GENERATE(BaselineForm::linear, BaselineForm::better_of_both);
     for (const double rho : {0.0, 0.2}) {
         const Score s = score({24, 12, 0.10, rho, 0.0}, form);
-        CAPTURE(std::string(text_of(form)), rho, s.significant, s.held);
+        CAPTURE(std::string(text_of(form).english()), rho, s.significant, s.held);
         CHECK(s.significant <= 0.072);
         CHECK(s.significant >= 0.005);
         CHECK(s.held >= 0.872);

@@ -27,9 +27,9 @@ Review judged(const Filing& f, const char* program = "rebate-sport-heads") {
 
 std::string account(const Review& r) {
     std::string text = std::string(text_of(r.decision)) + "\n";
-    for (const auto& c : r.claims) text += "claim " + c.claim.name + " " + c.claim.text + " " + std::string(text_of(c.agreement)) + ": " + c.why + "\n";
-    for (const auto& j : r.rules) text += std::string(text_of(j.outcome)) + " " + j.words + ": " + j.why + "\n";
-    for (const auto& q : r.questions) text += "? " + q.sentence + "\n";
+    for (const auto& c : r.claims) text += "claim " + c.claim.name + " " + c.claim.text + " " + std::string(text_of(c.agreement)) + ": " + c.why.english() + "\n";
+    for (const auto& j : r.rules) text += std::string(text_of(j.outcome)) + " " + j.words + ": " + j.why.english() + "\n";
+    for (const auto& q : r.questions) text += "? " + q.sentence.english() + "\n";
     return text;
 }
 
@@ -173,7 +173,7 @@ TEST_CASE("what is missing is asked for", "[verdict][constructed]") {
         INFO(c.name << "\n" << account(r));
         CHECK(r.decision == Decision::send_more);
         std::string missing;
-        for (const auto& m : r.missing) missing += m + "\n";
+        for (const auto& m : r.missing) missing += m.english() + "\n";
         CHECK_THAT(missing, Contains(c.why));
         const RebateProgram p = built_in_rebate("rebate-sport-heads");
         CHECK_THAT(letter(r, &p), Contains(c.why) && Contains("please send"));
@@ -295,7 +295,7 @@ TEST_CASE("signs of trouble are asked about, not judged", "[verdict][constructed
         INFO(sign.key << "\n" << account(r));
         CHECK(asks(r, sign.key));
         for (const Question& q : r.questions) {
-            CHECK(q.sentence.back() == '?');
+            CHECK(q.sentence.english().back() == '?');
             CHECK_FALSE(q.evidence.empty());
         }
         CHECK(r.risk() > judged(sample_filing()).risk());
@@ -379,7 +379,7 @@ TEST_CASE("signed, photos, share of cost", "[verdict][constructed]") {
     INFO(account(ok));
     CHECK(ok.decision == Decision::approve);
     CHECK(ok.payment->total == 2100.0);
-    CHECK_THAT(ok.payment->lines.back().working, Contains("100.00 USD left"));
+    CHECK_THAT(ok.payment->lines.back().working.english(), Contains("100.00 USD left"));
 }
 
 TEST_CASE("filings of one case are put together", "[verdict][constructed]") {
@@ -411,7 +411,7 @@ TEST_CASE("the same photo, invoice or readings in two filings", "[verdict][const
     };
     CHECK(shared(a, a) == a.size());
     CHECK(shared(a, b) == 1);  // both carry the same stand-in for an invoice's file
-    CHECK_THAT(shared_with(a[0], "F-9").sentence, Contains("F-9") && Contains("?"));
+    CHECK_THAT(shared_with(a[0], "F-9").sentence.english(), Contains("F-9") && Contains("?"));
 }
 
 TEST_CASE("programs are refused with the path", "[review][constructed]") {

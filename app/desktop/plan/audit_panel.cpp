@@ -172,7 +172,7 @@ void AuditPanel::show_answer() {
         const auto cans = cans_table(*answer_, units);
         cans_->fill(cans);
         QStringList notes;
-        for (const auto& note : answer_->notes) notes << q(note);
+        for (const auto& note : answer_->notes) notes << core_words(note);
         if (!notes.isEmpty()) state_->setText(notes.join(QLatin1Char('\n')));
     }
     state_->setVisible(!state_->text().isEmpty());
@@ -188,7 +188,7 @@ void AuditPanel::show_evidence() {
     }
     const std::size_t index = heads_in_order(*answer_)[static_cast<std::size_t>(row)];
     const plan::HeadOutput& h = answer_->heads[index];
-    evidence_->setText(tr("Head %1, %2: %3").arg(q(h.head), verdict_text(h.verdict), q(h.evidence)));
+    evidence_->setText(tr("Head %1, %2: %3").arg(q(h.head), verdict_text(h.verdict), core_words(h.evidence)));
     if (heads_->hasFocus()) Q_EMIT head_chosen(static_cast<int>(index));
 }
 

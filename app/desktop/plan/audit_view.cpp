@@ -88,7 +88,7 @@ FigureRows heads_table(const plan::PlanAgainstAudit& audit) {
         FigureCell share = text_cell(output, true);
         share.figure = figure_of(audit, QStringLiteral("output"), AuditView::tr("Output of head %1").arg(q(h.head)), output,
                                  AuditView::tr("share of its designed flow that explains the catches best, ± one standard error"),
-                                 {q(h.evidence)});
+                                 {core_words(h.evidence)});
         t.rows.push_back({text_cell(q(h.head)), std::move(verdict), std::move(share), text_cell(QString::number(h.cans), true)});
     }
     return t;

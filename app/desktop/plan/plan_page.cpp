@@ -269,11 +269,11 @@ void PlanPage::show_figures() {
         f.why.inputs = inputs;
         if (p) {
             f.why.inputs << tr("%1 heads on %2, from the plan").arg(p->heads).arg(shown(p->turf, units));
-            f.why.method = q(p->method);
-            f.why.convention = q(p->convention);
-            f.why.source = q(p->source);
+            f.why.method = core_words(p->method);
+            f.why.convention = core_words(p->convention);
+            f.why.source = core_words(p->source);
             f.why.assumed = !p->assumed.empty();
-            for (const auto& a : p->assumed) f.why.inputs << QStringLiteral("* ") + q(a);
+            for (const auto& a : p->assumed) f.why.inputs << QStringLiteral("* ") + core_words(a);
         }
         figures.push_back(std::move(f));
     };

@@ -116,7 +116,7 @@ void CasePanel::set_titles() {
     if (waiting_ && case_->review && !case_->review->application.empty()) {
         words << tr("it carries the number %1").arg(stranger_text(case_->review->application));
     }
-    if (!case_->problem.empty()) words << q(case_->problem);
+    if (!case_->problem.empty()) words << core_words(case_->problem);
     summary_->setText(words.join(QStringLiteral("  ·  ")));
 }
 
@@ -170,10 +170,10 @@ void CasePanel::choose_telling_row() {
 
 void CasePanel::row_changed() {
     const bool on_filings = tabs_->currentWidget() == filings_;
-    const QString where = evidence().where;
-    where_->setText(on_filings       ? QString()
-                    : where.isEmpty() ? tr("Choose a row to see where its evidence stands.")
-                                      : tr("Evidence: %1").arg(where));
+    const Sentence where = evidence().where;
+    where_->setText(on_filings      ? QString()
+                    : where.empty() ? tr("Choose a row to see where its evidence stands.")
+                                    : tr("Evidence: %1").arg(place_words(where)));
     take_out_->setVisible(on_filings && !waiting_);
     take_out_->setEnabled(case_ && !waiting_ && session_.can_write() && filings_->currentRow() >= 0 &&
                           workflow::waits_for_decision(case_->application.status()));

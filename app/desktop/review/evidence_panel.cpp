@@ -3,6 +3,8 @@
 
 #include "app/desktop/figure_table.h"
 #include "app/desktop/page.h"
+#include "app/desktop/review/review_view.h"
+#include "app/desktop/shown.h"
 
 #include <QLabel>
 #include <QScrollArea>
@@ -62,9 +64,9 @@ void EvidencePanel::show_evidence(const Evidence& evidence, const review::Filing
     about_->setText(evidence.about.isEmpty() ? tr("Evidence") : evidence.about);
     why_->setText(evidence.why);
     why_->setVisible(!evidence.why.isEmpty());
-    where_->setText(tr("Where it stands: %1").arg(evidence.where));
-    where_->setVisible(!evidence.where.isEmpty());
-    const auto shown = filing ? evidence_tables(*filing, evidence.where) : std::vector<TitledRows>{};
+    where_->setText(tr("Where it stands: %1").arg(place_words(evidence.where)));
+    where_->setVisible(!evidence.where.empty());
+    const auto shown = filing ? evidence_tables(*filing, q(evidence.where.english())) : std::vector<TitledRows>{};
     for (const TitledRows& one : shown) {
         rows_->addWidget(heading(one.title));
         auto* table = new FigureTable(one.title);
@@ -75,7 +77,7 @@ void EvidencePanel::show_evidence(const Evidence& evidence, const review::Filing
     }
     if (evidence.about.isEmpty()) {
         none_->setText(tr("Choose a claim, a rule or a question to see the raw data that it speaks of."));
-    } else if (evidence.where.isEmpty()) {
+    } else if (evidence.where.empty()) {
         none_->setText(tr("It points at nothing in the filing."));
     } else {
         none_->setText(tr("The filing holds no raw data there."));

@@ -159,20 +159,20 @@ Evidence claim_evidence(const workflow::ReviewedCase& c, int row) {
     const FigureRows rows = claims_table(c);
     const auto& cells = rows.rows[at];
     return {EvidenceView::tr("%1: claimed %2, recomputed %3, %4").arg(name, cells[2].text, cells[3].text, cells[4].text),
-            core_words(claim.why), q(claim.evidence)};
+            core_words(claim.why), claim.evidence};
 }
 
 Evidence rule_evidence(const workflow::ReviewedCase& c, int row) {
     const auto at = static_cast<std::size_t>(row);
     if (!c.review || row < 0 || at >= c.review->rules.size()) return {};
     const review::JudgedRule& rule = c.review->rules[at];
-    return {EvidenceView::tr("%1: %2").arg(outcome_title(rule.outcome), stranger_text(rule.words)), core_words(rule.why), q(rule.evidence)};
+    return {EvidenceView::tr("%1: %2").arg(outcome_title(rule.outcome), data_words(rule.words)), core_words(rule.why), rule.evidence};
 }
 
 Evidence question_evidence(const workflow::ReviewedCase& c, int row) {
     const auto at = static_cast<std::size_t>(row);
     if (!c.review || row < 0 || at >= c.review->questions.size()) return {};
-    return {q(c.review->questions[at].sentence), {}, q(c.review->questions[at].evidence)};
+    return {core_words(c.review->questions[at].sentence), {}, c.review->questions[at].evidence};
 }
 
 int telling_claim(const workflow::ReviewedCase& c) {

@@ -3,6 +3,7 @@
 
 #include "app/desktop/figure_table.h"
 #include "app/workflow/review_desk.h"
+#include "core/sentence.h"
 
 #include <QString>
 #include <vector>
@@ -14,7 +15,7 @@ namespace evenfall::desktop {
 struct Evidence {
     QString about;  ///< "DU, low quarter of T-1: claimed 0.84, recomputed 0.6989, ≠ differs"
     QString why;
-    QString where;  ///< where it stands in the filing: "tests, T-1"; empty when nothing is said
+    Sentence where; ///< where it stands in the filing: "tests, T-1"; empty when nothing is said
 };
 
 /// Of a row of claims_table, rules_table and questions_table; nothing for a row that is not there.
@@ -26,7 +27,7 @@ Evidence question_evidence(const workflow::ReviewedCase& c, int row);
 int telling_claim(const workflow::ReviewedCase& c);
 int telling_rule(const workflow::ReviewedCase& c);
 
-/// Catch tests side by side, readings, invoices, devices, attachments: what `where` points at. Days and
+/// Catch tests side by side, readings, invoices, devices, attachments: what `where`, in English, points at. Days and
 /// areas that it names stand out. Empty when it points at nothing that can be laid out.
 std::vector<TitledRows> evidence_tables(const review::Filing& filing, const QString& where);
 

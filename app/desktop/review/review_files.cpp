@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Files of the review page: filings that come in, memo and letter that go out.
 #include "app/desktop/clock.h"
+#include "app/desktop/core_words.h"
 #include "app/desktop/review/add_filings_task.h"
 #include "app/desktop/review/review_page.h"
 #include "app/desktop/task.h"
@@ -34,7 +35,7 @@ void ReviewPage::add_filings(const QStringList& files) {
             for (const auto& item : found->items) {
                 const QString file = q(printable(item.file));
                 if (!item.review) {
-                    words << file + QStringLiteral(": ") + q(item.refused);
+                    words << file + QStringLiteral(": ") + core_words(item.refused);
                 } else if (item.review->application.empty()) {
                     words << tr("%1 carries no application number; it stands below the applications.").arg(file);
                 } else if (item.review->program.empty()) {

@@ -60,9 +60,9 @@ Figure recomputed(const ReviewedCase& c, const review::CheckedClaim& claim, cons
     f.value = value;
     f.why.formula = words.formula;
     f.why.inputs << ReviewView::tr("claimed: %1 %2, as typed by the sender").arg(stranger_text(claim.claim.text), stranger_text(claim.claim.unit)).trimmed()
-                 << ReviewView::tr("raw data: %1, from the filing").arg(stranger_text(claim.evidence))
+                 << ReviewView::tr("raw data: %1, from the filing").arg(place_words(claim.evidence))
                  << ReviewView::tr("verdict: %1, %2").arg(agreement_title(claim.agreement), core_words(claim.why));
-    f.why.method = q(claim.method);
+    f.why.method = core_words(claim.method);
     if (c.filing) f.why.convention = ReviewView::tr("quarter rule %1").arg(q(audit::text_of(c.filing->conventions.quarter_rule)));
     f.why.source = ReviewView::tr("the filing %1, worked out again here").arg(c.review->sha256.empty() ? QString() : q(c.review->sha256).left(12));
     return f;
@@ -76,6 +76,10 @@ QString to_the_minute(calendar::Instant at) {
 }  // namespace
 
 QString stranger_text(const std::string& text) { return q(printable(text, 400)); }
+
+QString data_words(const std::string& text) { return core_words(printable(text, 400)); }
+
+QString place_words(const Sentence& evidence) { return core_words(printable_sentence(evidence, 400)); }
 
 QString money_text(double amount, const std::string& currency) {
     return shown_number(amount, 2) + QChar(0xA0) + q(currency);
@@ -180,8 +184,8 @@ FigureRows rules_table(const ReviewedCase& c) {
     t.heads << ReviewView::tr("Outcome") << ReviewView::tr("Rule") << ReviewView::tr("Why") << ReviewView::tr("Please send");
     if (!c.review) return t;
     for (const auto& rule : c.review->rules) {
-        t.rows.push_back({telling(outcome_title(rule.outcome), rule.outcome == RuleOutcome::not_met), text_cell(stranger_text(rule.words)),
-                          text_cell(core_words(rule.why)), text_cell(q(rule.missing))});
+        t.rows.push_back({telling(outcome_title(rule.outcome), rule.outcome == RuleOutcome::not_met), text_cell(data_words(rule.words)),
+                          text_cell(core_words(rule.why)), text_cell(core_words(rule.missing))});
     }
     return t;
 }
@@ -190,7 +194,7 @@ FigureRows questions_table(const ReviewedCase& c) {
     FigureRows t;
     t.heads << ReviewView::tr("Question to the sender") << ReviewView::tr("Where to look");
     if (!c.review) return t;
-    for (const auto& one : c.review->questions) t.rows.push_back({text_cell(q(one.sentence)), text_cell(q(one.evidence))});
+    for (const auto& one : c.review->questions) t.rows.push_back({text_cell(core_words(one.sentence)), text_cell(place_words(one.evidence))});
     return t;
 }
 
@@ -200,7 +204,7 @@ FigureRows payment_table(const ReviewedCase& c) {
     if (!c.review || !c.review->payment) return t;
     const review::Payment& p = *c.review->payment;
     for (const auto& line : p.lines) {
-        t.rows.push_back({text_cell(stranger_text(line.words)), text_cell(q(line.working)), text_cell(money_text(line.amount, p.currency), true)});
+        t.rows.push_back({text_cell(data_words(line.words)), text_cell(core_words(line.working)), text_cell(money_text(line.amount, p.currency), true)});
     }
     t.rows.push_back({{ReviewView::tr("Payment, were it approved"), std::nullopt, false, true, false}, text_cell({}),
                       {money_text(p.total, p.currency), std::nullopt, true, true, false}});
@@ -213,7 +217,7 @@ FigureRows history_table(const ReviewedCase& c) {
             << ReviewView::tr("Reason");
     for (const auto& h : c.application.history) {
         t.rows.push_back({text_cell(to_the_minute(h.at)), text_cell(stranger_text(h.who)), text_cell(status_title(h.status)),
-                          text_cell(h.amount ? money_text(*h.amount, c.application.currency) : QString(), true), text_cell(stranger_text(h.note))});
+                          text_cell(h.amount ? money_text(*h.amount, c.application.currency) : QString(), true), text_cell(data_words(h.note))});
     }
     return t;
 }
@@ -235,10 +239,10 @@ QString reasons_of(const ReviewedCase& c) {
     if (!c.review) return {};
     QStringList lines;
     for (const auto& rule : c.review->rules) {
-        if (rule.outcome == RuleOutcome::not_met) lines << stranger_text(rule.words) + QStringLiteral(": ") + core_words(rule.why);
+        if (rule.outcome == RuleOutcome::not_met) lines << data_words(rule.words) + QStringLiteral(": ") + core_words(rule.why);
     }
     if (lines.isEmpty()) {
-        for (const auto& missing : c.review->missing) lines << ReviewView::tr("please send: %1").arg(q(missing));
+        for (const auto& missing : c.review->missing) lines << ReviewView::tr("please send: %1").arg(core_words(missing));
     }
     if (lines.isEmpty() && c.review->decision == review::Decision::approve) lines << ReviewView::tr("every rule of the program is met");
     return lines.join(QStringLiteral("; "));

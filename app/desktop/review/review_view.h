@@ -26,6 +26,10 @@ FigureRows filings_table(const std::vector<store::StoredFiling>& filings);
 
 /// Text from outside, fit to be shown.
 QString stranger_text(const std::string& text);
+/// Words of a program or a history: those that come with Evenfall in the language shown.
+QString data_words(const std::string& text);
+/// Where evidence stands in a filing.
+QString place_words(const Sentence& evidence);
 QString money_text(double amount, const std::string& currency);
 
 QString status_title(review::Status status);

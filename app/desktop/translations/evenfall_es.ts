@@ -427,74 +427,6 @@
         <translation>sin tasa de aplicación: pruébela o introdúzcala</translation>
     </message>
     <message>
-        <source>non-negative least squares for the output of each head, drawn to the common output</source>
-        <translation>mínimos cuadrados no negativos para la entrega de cada aspersor, atraídos hacia la entrega común</translation>
-    </message>
-    <message>
-        <source>low quarter is exactly a quarter of the cans; limits for weak and strong from plan_limits.csv</source>
-        <translation>el cuarto inferior es exactamente un cuarto de los recipientes; los límites de menos y más vienen de plan_limits.csv</translation>
-    </message>
-    <message>
-        <source>Lawson &amp; Hanson 1974 for the fit; derived for its errors</source>
-        <translation>Lawson y Hanson 1974 para el ajuste; deducido para sus errores</translation>
-    </message>
-    <message>
-        <source>our figure rounds to the one claimed</source>
-        <translation>nuestra cifra se redondea a la declarada</translation>
-    </message>
-    <message>
-        <source>the figure was cut instead of rounded</source>
-        <translation>la cifra se cortó en vez de redondearse</translation>
-    </message>
-    <message>
-        <source>no rounding or rule that was tried leads from the raw data to the claim</source>
-        <translation>ningún redondeo ni regla probados llevan de los datos originales a lo declarado</translation>
-    </message>
-    <message>
-        <source>typed in per cent without saying so</source>
-        <translation>escrito en por ciento sin decirlo</translation>
-    </message>
-    <message>
-        <source>the claim follows only when the cans that the sheet leaves out are counted</source>
-        <translation>lo declarado solo sale si se cuentan los recipientes que la hoja excluye</translation>
-    </message>
-    <message>
-        <source>no rate: the test has no run time, or the machine moves</source>
-        <translation>sin tasa: la prueba no tiene tiempo de riego, o la máquina se mueve</translation>
-    </message>
-    <message>
-        <source>the filing holds no outline of the area</source>
-        <translation>el expediente no contiene el contorno de la zona</translation>
-    </message>
-    <message>
-        <source>within 5 % of the outline, which is as well as one is drawn</source>
-        <translation>a menos de un 5 % del contorno, que es lo que da un dibujo</translation>
-    </message>
-    <message>
-        <source>no whole month is metered on that side of the change</source>
-        <translation>ningún mes entero está medido de ese lado del cambio</translation>
-    </message>
-    <message>
-        <source>every area is of an accepted sector</source>
-        <translation>todas las zonas son de un sector aceptado</translation>
-    </message>
-    <message>
-        <source>every meter is of an accepted type</source>
-        <translation>todos los medidores son de un tipo aceptado</translation>
-    </message>
-    <message>
-        <source>every test has as many cans</source>
-        <translation>todas las pruebas tienen tantos recipientes</translation>
-    </message>
-    <message>
-        <source>no test was windier</source>
-        <translation>ninguna prueba tuvo más viento</translation>
-    </message>
-    <message>
-        <source>every test caught as much</source>
-        <translation>todas las pruebas captaron tanto</translation>
-    </message>
-    <message>
         <source>Harrow County Irrigation Fund, half the cost of controllers (invented)</source>
         <translation>Fondo de Riego del Condado de Harrow, la mitad del costo de los controladores (inventado)</translation>
     </message>
@@ -509,6 +441,138 @@
     <message>
         <source>and %1 more</source>
         <translation>y %1 más</translation>
+    </message>
+    <message>
+        <source>sod farms and campuses</source>
+        <translation>granjas de tepes y recintos de campus</translation>
+    </message>
+    <message>
+        <source>signed by the auditor</source>
+        <translation>firmado por el auditor</translation>
+    </message>
+    <message>
+        <source>two photos of the controllers in place</source>
+        <translation>dos fotos de los controladores instalados</translation>
+    </message>
+    <message>
+        <source>an invoice</source>
+        <translation>una factura</translation>
+    </message>
+    <message>
+        <source>a mean catch of 0.1 in or more in each test</source>
+        <translation>una captación media de 0.1 in o más en cada prueba</translation>
+    </message>
+    <message>
+        <source>half of the invoices</source>
+        <translation>la mitad de las facturas</translation>
+    </message>
+    <message>
+        <source>at least one acre of turf</source>
+        <translation>al menos un acre de césped</translation>
+    </message>
+    <message>
+        <source>a turbine or magnetic meter</source>
+        <translation>un medidor de turbina o magnético</translation>
+    </message>
+    <message>
+        <source>water saved: 10 % or more, with a probability of 90 %</source>
+        <translation>agua ahorrada: 10 % o más, con una probabilidad del 90 %</translation>
+    </message>
+    <message>
+        <source>claimed figures follow from the raw data</source>
+        <translation>las cifras declaradas salen de los datos originales</translation>
+    </message>
+    <message>
+        <source>water saved in the months after the work</source>
+        <translation>agua ahorrada en los meses posteriores a la obra</translation>
+    </message>
+    <message>
+        <source>sports grounds, campuses and parks</source>
+        <translation>campos deportivos, recintos de campus y parques</translation>
+    </message>
+    <message>
+        <source>at least half an acre of turf</source>
+        <translation>al menos medio acre de césped</translation>
+    </message>
+    <message>
+        <source>an invoice for the devices</source>
+        <translation>una factura de los dispositivos</translation>
+    </message>
+    <message>
+        <source>the auditor&apos;s certification is valid on the day of each test</source>
+        <translation>la certificación del auditor es válida el día de cada prueba</translation>
+    </message>
+    <message>
+        <source>a catch test before the work</source>
+        <translation>una prueba de captación antes de la obra</translation>
+    </message>
+    <message>
+        <source>a catch test after the work</source>
+        <translation>una prueba de captación después de la obra</translation>
+    </message>
+    <message>
+        <source>at least 20 cans in each test</source>
+        <translation>al menos 20 recipientes en cada prueba</translation>
+    </message>
+    <message>
+        <source>wind of 5 mph or less in each test</source>
+        <translation>viento de 5 mph o menos en cada prueba</translation>
+    </message>
+    <message>
+        <source>the test after the work is no older than 400 days</source>
+        <translation>la prueba posterior a la obra no tiene más de 400 días</translation>
+    </message>
+    <message>
+        <source>DU of the low quarter of 0.70 or more after the work, with a probability of 80 %</source>
+        <translation>UD del cuarto inferior de 0.70 o más después de la obra, con una probabilidad del 80 %</translation>
+    </message>
+    <message>
+        <source>DU of the low quarter up by 0.05 or more</source>
+        <translation>UD del cuarto inferior 0.05 o más por encima de la anterior</translation>
+    </message>
+    <message>
+        <source>nozzles</source>
+        <translation>boquillas</translation>
+    </message>
+    <message>
+        <source>pressure regulators</source>
+        <translation>reguladores de presión</translation>
+    </message>
+    <message>
+        <source>Review: approve.</source>
+        <translation>Revisión: aprobar.</translation>
+    </message>
+    <message>
+        <source>Review: decline.</source>
+        <translation>Revisión: denegar.</translation>
+    </message>
+    <message>
+        <source>Review: send more.</source>
+        <translation>Revisión: pedir más.</translation>
+    </message>
+    <message>
+        <source>Review: none.</source>
+        <translation>Revisión: solo cifras.</translation>
+    </message>
+    <message>
+        <source>Taken up again.</source>
+        <translation>Retomada.</translation>
+    </message>
+    <message>
+        <source>cut to a share of the invoices</source>
+        <translation>recortado a una parte de las facturas</translation>
+    </message>
+    <message>
+        <source>cut to what the area allows</source>
+        <translation>recortado a lo que permite la superficie</translation>
+    </message>
+    <message>
+        <source>cut to the most that one application gets</source>
+        <translation>recortado a lo máximo que recibe una solicitud</translation>
+    </message>
+    <message>
+        <source>more than the program has left</source>
+        <translation>más de lo que le queda al programa</translation>
     </message>
 </context>
 <context>
@@ -1819,6 +1883,10 @@
     <message>
         <source>found &quot;%1&quot;, expected %2</source>
         <translation>se encontró «%1», se esperaba %2</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>y %1 más</translation>
     </message>
 </context>
 <context>
@@ -4631,6 +4699,1372 @@ Qué tan seguro: %3</translation>
     </message>
 </context>
 <context>
+    <name>plan</name>
+    <message>
+        <source>heads without an arc are taken as full circles</source>
+        <translation>los aspersores sin arco se toman como de círculo completo</translation>
+    </message>
+    <message>
+        <source>heads without a profile are taken as cones</source>
+        <translation>los aspersores sin perfil se toman como conos</translation>
+    </message>
+    <message>
+        <source>more of this kind</source>
+        <translation>más de lo mismo</translation>
+    </message>
+    <message>
+        <source>the ones above put right first</source>
+        <translation>que se corrijan primero los de arriba</translation>
+    </message>
+    <message>
+        <source>a unit of no size</source>
+        <translation>una unidad sin tamaño</translation>
+    </message>
+    <message>
+        <source>units of length and flow</source>
+        <translation>unidades de longitud y de caudal</translation>
+    </message>
+    <message>
+        <source>no outline</source>
+        <translation>ningún contorno</translation>
+    </message>
+    <message>
+        <source>at least one outline</source>
+        <translation>al menos un contorno</translation>
+    </message>
+    <message>
+        <source>no head</source>
+        <translation>ningún aspersor</translation>
+    </message>
+    <message>
+        <source>at least one head</source>
+        <translation>al menos un aspersor</translation>
+    </message>
+    <message>
+        <source>%1 heads</source>
+        <translation>%1 aspersores</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>como máximo %1</translation>
+    </message>
+    <message>
+        <source>%1 points</source>
+        <translation>%1 puntos</translation>
+    </message>
+    <message>
+        <source>at most %1 in all outlines together</source>
+        <translation>como máximo %1 en todos los contornos juntos</translation>
+    </message>
+    <message>
+        <source>a coordinate beyond 1e12 or not a number</source>
+        <translation>una coordenada de más de 1e12 o que no es un número</translation>
+    </message>
+    <message>
+        <source>finite coordinates</source>
+        <translation>coordenadas finitas</translation>
+    </message>
+    <message>
+        <source>an outline that %1</source>
+        <translation>un contorno que %1</translation>
+    </message>
+    <message>
+        <source>a ring of at least three points that does not cross itself, then its holes</source>
+        <translation>un anillo de al menos tres puntos que no se cruce consigo mismo, y después sus huecos</translation>
+    </message>
+    <message>
+        <source>an outline %1 %2 long</source>
+        <translation>un contorno de %1 %2 de largo</translation>
+    </message>
+    <message>
+        <source>outlines far apart</source>
+        <translation>contornos muy separados</translation>
+    </message>
+    <message>
+        <source>all of them within %1 %2</source>
+        <translation>todos dentro de %1 %2</translation>
+    </message>
+    <message>
+        <source>a nozzle without a name</source>
+        <translation>una boquilla sin nombre</translation>
+    </message>
+    <message>
+        <source>a name</source>
+        <translation>un nombre</translation>
+    </message>
+    <message>
+        <source>the same name twice</source>
+        <translation>el mismo nombre dos veces</translation>
+    </message>
+    <message>
+        <source>one table per nozzle</source>
+        <translation>una tabla por boquilla</translation>
+    </message>
+    <message>
+        <source>no row</source>
+        <translation>ninguna fila</translation>
+    </message>
+    <message>
+        <source>at least one row of pressure, radius and flow</source>
+        <translation>al menos una fila de presión, radio y caudal</translation>
+    </message>
+    <message>
+        <source>pressures that rise from row to row</source>
+        <translation>presiones que suban de fila en fila</translation>
+    </message>
+    <message>
+        <source>an operating range without width</source>
+        <translation>un intervalo de trabajo sin amplitud</translation>
+    </message>
+    <message>
+        <source>lowest below highest</source>
+        <translation>la más baja por debajo de la más alta</translation>
+    </message>
+    <message>
+        <source>a name of its own, not empty, cone or flat</source>
+        <translation>un nombre propio, ni vacío ni cone ni flat</translation>
+    </message>
+    <message>
+        <source>one leg per name</source>
+        <translation>una medición por nombre</translation>
+    </message>
+    <message>
+        <source>a number above zero</source>
+        <translation>un número mayor que cero</translation>
+    </message>
+    <message>
+        <source>a radius of throw of at most 1000 m</source>
+        <translation>un radio de alcance de 1000 m como máximo</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>a radius, or a nozzle and a pressure</source>
+        <translation>un radio, o una boquilla y una presión</translation>
+    </message>
+    <message>
+        <source>a flow, or a nozzle and a pressure</source>
+        <translation>un caudal, o una boquilla y una presión</translation>
+    </message>
+    <message>
+        <source>the name of a table under nozzles</source>
+        <translation>el nombre de una tabla de nozzles</translation>
+    </message>
+    <message>
+        <source>the pressure at the head</source>
+        <translation>la presión en el aspersor</translation>
+    </message>
+    <message>
+        <source>a name for the head</source>
+        <translation>un nombre para el aspersor</translation>
+    </message>
+    <message>
+        <source>a name that no other head has (%1)</source>
+        <translation>un nombre que no tenga ningún otro aspersor (%1)</translation>
+    </message>
+    <message>
+        <source>degrees above 0, up to 360 for a full circle</source>
+        <translation>grados por encima de 0, hasta 360 para un círculo completo</translation>
+    </message>
+    <message>
+        <source>degrees clockwise from north, 0 to 360</source>
+        <translation>grados desde el norte en el sentido del reloj, de 0 a 360</translation>
+    </message>
+    <message>
+        <source>cone, flat or the name of a leg under profiles</source>
+        <translation>cone, flat o el nombre de una medición de profiles</translation>
+    </message>
+    <message>
+        <source>a position that is not a number</source>
+        <translation>una posición que no es un número</translation>
+    </message>
+    <message>
+        <source>finite x and y</source>
+        <translation>x e y finitas</translation>
+    </message>
+    <message>
+        <source>a position inside the outline or within 0.1 m of it</source>
+        <translation>una posición dentro del contorno o a menos de 0.1 m de él</translation>
+    </message>
+    <message>
+        <source>a path of two points or more</source>
+        <translation>un trazado de dos puntos o más</translation>
+    </message>
+    <message>
+        <source>a point that is not finite</source>
+        <translation>un punto que no es finito</translation>
+    </message>
+    <message>
+        <source>no span</source>
+        <translation>ningún tramo</translation>
+    </message>
+    <message>
+        <source>at least one length</source>
+        <translation>al menos una longitud</translation>
+    </message>
+    <message>
+        <source>a sound outline</source>
+        <translation>un contorno correcto</translation>
+    </message>
+    <message>
+        <source>a pressure above zero</source>
+        <translation>una presión mayor que cero</translation>
+    </message>
+    <message>
+        <source>a pressure that the table of nozzle %1 covers, %2 to %3 %4</source>
+        <translation>una presión que abarque la tabla de la boquilla %1, de %2 a %3 %4</translation>
+    </message>
+    <message>
+        <source>a nozzle with at least one row</source>
+        <translation>una boquilla con al menos una fila</translation>
+    </message>
+    <message>
+        <source>nozzle %1 has one row: flow by the square-root law, radius as in the row</source>
+        <translation>la boquilla %1 tiene una sola fila: caudal por la ley de la raíz cuadrada, radio como en la fila</translation>
+    </message>
+    <message>
+        <source>%1; its operating range is not stated</source>
+        <translation>%1; su intervalo de trabajo no consta</translation>
+    </message>
+    <message>
+        <source>%1 near %2</source>
+        <translation>%1 cerca de %2</translation>
+    </message>
+    <message>
+        <source>has no ring</source>
+        <translation>no tiene ningún anillo</translation>
+    </message>
+    <message>
+        <source>has a ring with fewer than three points</source>
+        <translation>tiene un anillo de menos de tres puntos</translation>
+    </message>
+    <message>
+        <source>has a point that is not finite</source>
+        <translation>tiene un punto que no es finito</translation>
+    </message>
+    <message>
+        <source>crosses itself</source>
+        <translation>se cruza consigo mismo</translation>
+    </message>
+    <message>
+        <source>has a spike</source>
+        <translation>tiene un pico</translation>
+    </message>
+    <message>
+        <source>has a ring with fewer than three different points</source>
+        <translation>tiene un anillo con menos de tres puntos distintos</translation>
+    </message>
+    <message>
+        <source>has a hole outside its outer ring</source>
+        <translation>tiene un hueco fuera de su anillo exterior</translation>
+    </message>
+    <message>
+        <source>has a hole inside a hole</source>
+        <translation>tiene un hueco dentro de otro</translation>
+    </message>
+    <message>
+        <source>has holes that cut it in two</source>
+        <translation>tiene huecos que lo parten en dos</translation>
+    </message>
+    <message>
+        <source>encloses no area</source>
+        <translation>no encierra ninguna superficie</translation>
+    </message>
+    <message>
+        <source>is not a sound outline</source>
+        <translation>no es un contorno correcto</translation>
+    </message>
+    <message>
+        <source>a window of %1</source>
+        <translation>una ventana de %1</translation>
+    </message>
+    <message>
+        <source>a share of the turf above 0, up to 1</source>
+        <translation>una parte del césped mayor que 0, hasta 1</translation>
+    </message>
+    <message>
+        <source>an outline that holds no cell centre on turf</source>
+        <translation>un contorno que no contiene ningún centro de celda sobre césped</translation>
+    </message>
+    <message>
+        <source>an outline wider than a cell, not all of it paved</source>
+        <translation>un contorno más ancho que una celda y no todo pavimentado</translation>
+    </message>
+    <message>
+        <source>sum of radial profiles on a raster, rates at cell centres</source>
+        <translation>suma de perfiles radiales en una malla, tasas en los centros de las celdas</translation>
+    </message>
+    <message>
+        <source>all heads run for the same time; low quarter is exactly a quarter of the turf; scheduling coefficient is mean over the driest square window of the stated share of the turf</source>
+        <translation>todos los aspersores funcionan el mismo tiempo; el cuarto inferior es exactamente un cuarto del césped; el coeficiente de programación es la media dividida por la ventana cuadrada más seca de la parte de césped indicada</translation>
+    </message>
+    <message>
+        <source>conservation of each head&apos;s flow; uniformity by the usual definitions on equal areas</source>
+        <translation>conservación del caudal de cada aspersor; uniformidad según las definiciones habituales sobre áreas iguales</translation>
+    </message>
+    <message>
+        <source>wind is approximate: patterns shifted and stretched as stated, not fitted to a measurement</source>
+        <translation>el viento es aproximado: los patrones se desplazan y estiran como se indicó, sin ajuste a una medición</translation>
+    </message>
+    <message>
+        <source>a pivot or traveller test</source>
+        <translation>una prueba de pivote o de cañón viajero</translation>
+    </message>
+    <message>
+        <source>a test of standing cans with x and y</source>
+        <translation>una prueba de recipientes fijos con x e y</translation>
+    </message>
+    <message>
+        <source>a test without run time</source>
+        <translation>una prueba sin tiempo de riego</translation>
+    </message>
+    <message>
+        <source>the minutes it ran</source>
+        <translation>los minutos que duró</translation>
+    </message>
+    <message>
+        <source>can %1</source>
+        <translation>recipiente %1</translation>
+    </message>
+    <message>
+        <source>its position, x and y</source>
+        <translation>su posición, x e y</translation>
+    </message>
+    <message>
+        <source>%1 of %2 cans outside the outline</source>
+        <translation>%1 de %2 recipientes fuera del contorno</translation>
+    </message>
+    <message>
+        <source>positions measured in the frame of the plan</source>
+        <translation>posiciones medidas en las coordenadas del plano</translation>
+    </message>
+    <message>
+        <source>%1 cans stand outside the outline</source>
+        <translation>%1 recipientes están fuera del contorno</translation>
+    </message>
+    <message>
+        <source>%1 cans that the plan wets</source>
+        <translation>%1 recipientes que el plano moja</translation>
+    </message>
+    <message>
+        <source>at least four</source>
+        <translation>al menos cuatro</translation>
+    </message>
+    <message>
+        <source>all heads together deliver %1 % of the design: look at pressure, run time, evaporation and the unit of the catches first</source>
+        <translation>todos los aspersores juntos entregan el %1 % del diseño: mire primero la presión, el tiempo de riego, la evaporación y la unidad de lo captado</translation>
+    </message>
+    <message>
+        <source>%1 heads in reach of the cans</source>
+        <translation>%1 aspersores al alcance de los recipientes</translation>
+    </message>
+    <message>
+        <source>at most %1: compare the part that was tested</source>
+        <translation>como máximo %1: compare la parte que se probó</translation>
+    </message>
+    <message>
+        <source>no can stands in its reach</source>
+        <translation>no hay ningún recipiente a su alcance</translation>
+    </message>
+    <message>
+        <source>the cans in its reach stand at its rim and catch almost nothing of it</source>
+        <translation>los recipientes a su alcance están en su borde y casi no captan nada de él</translation>
+    </message>
+    <message>
+        <source>%1 % of its design, give or take %2, from %3 can</source>
+        <translation>%1 % de su diseño, más o menos %2, a partir de %3 recipiente</translation>
+    </message>
+    <message>
+        <source>%1 % of its design, give or take %2, from %3 cans</source>
+        <translation>%1 % de su diseño, más o menos %2, a partir de %3 recipientes</translation>
+    </message>
+    <message>
+        <source>%1; can %2, which it should feed most, caught %3 mm where the design gives %4</source>
+        <translation>%1; el recipiente %2, al que más debería alimentar, captó %3 mm donde el diseño da %4</translation>
+    </message>
+    <message>
+        <source>the cans cannot tell it from head %1</source>
+        <translation>los recipientes no lo distinguen del aspersor %1</translation>
+    </message>
+    <message>
+        <source>too few cans, or cans that scatter too much, for a verdict</source>
+        <translation>recipientes demasiado pocos o demasiado dispersos para un veredicto</translation>
+    </message>
+    <message>
+        <source>it may be weak</source>
+        <translation>puede que entregue de menos</translation>
+    </message>
+    <message>
+        <source>it may be strong</source>
+        <translation>puede que entregue de más</translation>
+    </message>
+    <message>
+        <source>non-negative least squares for the output of each head, drawn to the common output</source>
+        <translation>mínimos cuadrados no negativos para la entrega de cada aspersor, atraídos hacia la entrega común</translation>
+    </message>
+    <message>
+        <source>low quarter is exactly a quarter of the cans; limits for weak and strong from plan_limits.csv</source>
+        <translation>el cuarto inferior es exactamente un cuarto de los recipientes; los límites de menos y más vienen de plan_limits.csv</translation>
+    </message>
+    <message>
+        <source>Lawson &amp; Hanson 1974 for the fit; derived for its errors</source>
+        <translation>Lawson y Hanson 1974 para el ajuste; deducido para sus errores</translation>
+    </message>
+    <message>
+        <source>profile %1</source>
+        <translation>perfil %1</translation>
+    </message>
+    <message>
+        <source>at least two readings of distance and rate</source>
+        <translation>al menos dos lecturas de distancia y tasa</translation>
+    </message>
+    <message>
+        <source>profile %1, distance %2</source>
+        <translation>perfil %1, distancia %2</translation>
+    </message>
+    <message>
+        <source>distances from the head that rise from reading to reading</source>
+        <translation>distancias al aspersor que suban de lectura en lectura</translation>
+    </message>
+    <message>
+        <source>profile %1, rate %2</source>
+        <translation>perfil %1, tasa %2</translation>
+    </message>
+    <message>
+        <source>a rate of zero or more</source>
+        <translation>una tasa de cero o más</translation>
+    </message>
+    <message>
+        <source>a rate above zero somewhere</source>
+        <translation>una tasa mayor que cero en algún punto</translation>
+    </message>
+    <message>
+        <source>readings that carry some water</source>
+        <translation>lecturas que lleven algo de agua</translation>
+    </message>
+    <message>
+        <source>a cell of %1 m</source>
+        <translation>una celda de %1 m</translation>
+    </message>
+    <message>
+        <source>a cell above zero and at most a quarter of the smallest radius, %1 m</source>
+        <translation>una celda mayor que cero y de un cuarto del radio más pequeño como máximo, %1 m</translation>
+    </message>
+    <message>
+        <source>a cell large enough for at most 64 million cells and 20 billion updates; this plan would take %1 million and %2 billion</source>
+        <translation>una celda lo bastante grande para 64 millones de celdas y 20 000 millones de cálculos como máximo; este plano necesitaría %1 millones y %2 miles de millones</translation>
+    </message>
+    <message>
+        <source>heads of %1 m on an outline this large</source>
+        <translation>aspersores de %1 m en un contorno tan grande</translation>
+    </message>
+    <message>
+        <source>a plan that 64 million cells and 20 billion updates can resolve; split it</source>
+        <translation>un plano que quepa en 64 millones de celdas y 20 000 millones de cálculos; divídalo</translation>
+    </message>
+    <message>
+        <source>an arc of %1 degrees on cells of %2 m</source>
+        <translation>un arco de %1 grados en celdas de %2 m</translation>
+    </message>
+    <message>
+        <source>an arc that holds at least one cell centre; take a smaller cell</source>
+        <translation>un arco que contenga al menos un centro de celda; use una celda más pequeña</translation>
+    </message>
+    <message>
+        <source>profile %1 was measured to another distance than the radius of some heads: its shape is laid on their radius</source>
+        <translation>el perfil %1 se midió hasta una distancia distinta del radio de algunos aspersores: su forma se ajusta al radio de estos</translation>
+    </message>
+    <message>
+        <source>a direction in degrees</source>
+        <translation>una dirección en grados</translation>
+    </message>
+    <message>
+        <source>a shift of %1</source>
+        <translation>un desplazamiento de %1</translation>
+    </message>
+    <message>
+        <source>a share of the radius from 0 to 1</source>
+        <translation>una parte del radio de 0 a 1</translation>
+    </message>
+    <message>
+        <source>a stretch of %1</source>
+        <translation>un estiramiento de %1</translation>
+    </message>
+    <message>
+        <source>a factor from 1 to 2</source>
+        <translation>un factor de 1 a 2</translation>
+    </message>
+    <message>
+        <source>at the new pressure, typed flows follow the square-root law and typed radii stay</source>
+        <translation>a la nueva presión, los caudales escritos siguen la ley de la raíz cuadrada y los radios escritos no cambian</translation>
+    </message>
+</context>
+<context>
+    <name>review</name>
+    <message>
+        <source>received</source>
+        <translation>recibida</translation>
+    </message>
+    <message>
+        <source>incomplete</source>
+        <translation>incompleta</translation>
+    </message>
+    <message>
+        <source>under review</source>
+        <translation>en revisión</translation>
+    </message>
+    <message>
+        <source>approved</source>
+        <translation>aprobada</translation>
+    </message>
+    <message>
+        <source>declined</source>
+        <translation>denegada</translation>
+    </message>
+    <message>
+        <source>paid</source>
+        <translation>pagada</translation>
+    </message>
+    <message>
+        <source>%1 (%2 asked for, at most %3)</source>
+        <translation>%1 (se piden %2, como máximo %3)</translation>
+    </message>
+    <message>
+        <source>%1, at most %2</source>
+        <translation>%1, como máximo %2</translation>
+    </message>
+    <message>
+        <source>no savings can be told</source>
+        <translation>no se puede decir qué se ahorró</translation>
+    </message>
+    <message>
+        <source>%1 x %2 per %3</source>
+        <translation>%1 x %2 por %3</translation>
+    </message>
+    <message>
+        <source>%1 per %2, %3 ac</source>
+        <translation>%1 por %2, %3 ac</translation>
+    </message>
+    <message>
+        <source>the record cannot be used: %1</source>
+        <translation>el registro no se puede usar: %1</translation>
+    </message>
+    <message>
+        <source>%1 %2 left; nothing is taken off here</source>
+        <translation>quedan %1 %2; aquí no se resta nada</translation>
+    </message>
+    <message>
+        <source>filings that agree about it</source>
+        <translation>expedientes que concuerden en ello</translation>
+    </message>
+    <message>
+        <source>meter %1, with two units or multipliers</source>
+        <translation>medidor %1, con dos unidades o multiplicadores</translation>
+    </message>
+    <message>
+        <source>weather of two stations or in two sets of units</source>
+        <translation>clima de dos estaciones o en dos juegos de unidades</translation>
+    </message>
+    <message>
+        <source>one weather record</source>
+        <translation>un solo registro del clima</translation>
+    </message>
+    <message>
+        <source>weather of %1, twice and unlike</source>
+        <translation>clima del %1, dos veces y distinto</translation>
+    </message>
+    <message>
+        <source>no filing</source>
+        <translation>ningún expediente</translation>
+    </message>
+    <message>
+        <source>at least one</source>
+        <translation>al menos uno</translation>
+    </message>
+    <message>
+        <source>filings of the sites %1 and %2</source>
+        <translation>expedientes de los sitios %1 y %2</translation>
+    </message>
+    <message>
+        <source>filings of one site</source>
+        <translation>expedientes de un solo sitio</translation>
+    </message>
+    <message>
+        <source>area %1, twice with unlike contents</source>
+        <translation>zona %1, dos veces con contenido distinto</translation>
+    </message>
+    <message>
+        <source>test %1, twice with unlike contents</source>
+        <translation>prueba %1, dos veces con contenido distinto</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>JSON nested deeper than %1</source>
+        <translation>JSON con más de %1 niveles</translation>
+    </message>
+    <message>
+        <source>the few levels of a filing</source>
+        <translation>los pocos niveles de un expediente</translation>
+    </message>
+    <message>
+        <source>JSON text (RFC 8259)</source>
+        <translation>texto JSON (RFC 8259)</translation>
+    </message>
+    <message>
+        <source>JSON that is no object</source>
+        <translation>JSON que no es un objeto</translation>
+    </message>
+    <message>
+        <source>an object</source>
+        <translation>un objeto</translation>
+    </message>
+    <message>
+        <source>a known member; the nearest is %1</source>
+        <translation>un miembro conocido; el más parecido es %1</translation>
+    </message>
+    <message>
+        <source>an empty text</source>
+        <translation>un texto vacío</translation>
+    </message>
+    <message>
+        <source>a text</source>
+        <translation>un texto</translation>
+    </message>
+    <message>
+        <source>at most %1 bytes of text without control characters</source>
+        <translation>un texto de %1 bytes como máximo, sin caracteres de control</translation>
+    </message>
+    <message>
+        <source>a number from %1 to %2</source>
+        <translation>un número de %1 a %2</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>un número</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>true o false</translation>
+    </message>
+    <message>
+        <source>a date such as 2024-06-30</source>
+        <translation>una fecha como 2024-06-30</translation>
+    </message>
+    <message>
+        <source>an instant such as 2024-06-30T12:00:00Z</source>
+        <translation>un instante como 2024-06-30T12:00:00Z</translation>
+    </message>
+    <message>
+        <source>an array</source>
+        <translation>una lista</translation>
+    </message>
+    <message>
+        <source>%1 elements</source>
+        <translation>%1 elementos</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>como máximo %1</translation>
+    </message>
+    <message>
+        <source>tests, %1 and %2</source>
+        <translation>pruebas, %1 y %2</translation>
+    </message>
+    <message>
+        <source>tests, %1</source>
+        <translation>pruebas, %1</translation>
+    </message>
+    <message>
+        <source>Tests %1 and %2 have %3 of %4 readings alike, in the same order. Was one sheet copied from the other by mistake?</source>
+        <translation>Las pruebas %1 y %2 tienen %3 de %4 lecturas iguales, en el mismo orden. ¿Se copió por error una hoja de la otra?</translation>
+    </message>
+    <message>
+        <source>Tests %1 and %2 have the same readings in another order. Was one sheet copied from the other by mistake?</source>
+        <translation>Las pruebas %1 y %2 tienen las mismas lecturas en otro orden. ¿Se copió por error una hoja de la otra?</translation>
+    </message>
+    <message>
+        <source>Every can of test %1 caught close to %2 times what it caught in test %3. Were the readings of one test worked out from the other?</source>
+        <translation>Cada recipiente de la prueba %1 captó casi %2 veces lo que captó en la prueba %3. ¿Se calcularon las lecturas de una prueba a partir de la otra?</translation>
+    </message>
+    <message>
+        <source>The last digits of %1 readings are spread more evenly than readings from a scale usually are (chi-square %2 on 9 degrees of freedom). How were the cans read?</source>
+        <translation>Las últimas cifras de %1 lecturas se reparten más por igual de lo habitual al leer una escala (chi-cuadrado %2 con 9 grados de libertad). ¿Cómo se leyeron los recipientes?</translation>
+    </message>
+    <message>
+        <source>The weather record shows %1 mm of rain on %2, the day of test %3. Did the cans catch rain?</source>
+        <translation>El registro del clima muestra %1 mm de lluvia el %2, el día de la prueba %3. ¿Captaron lluvia los recipientes?</translation>
+    </message>
+    <message>
+        <source>weather, %1</source>
+        <translation>clima, %1</translation>
+    </message>
+    <message>
+        <source>The weather record shows a mean wind of %1 m/s on %2, the day of test %3. At what hour was the test made, and how strong was the wind then?</source>
+        <translation>El registro del clima muestra un viento medio de %1 m/s el %2, el día de la prueba %3. ¿A qué hora se hizo la prueba y qué viento había entonces?</translation>
+    </message>
+    <message>
+        <source>Area %1 is given as %2, and its outline encloses %3 %4. Which one is watered?</source>
+        <translation>La zona %1 se da como de %2 y su contorno encierra %3 %4. ¿Cuál de las dos se riega?</translation>
+    </message>
+    <message>
+        <source>areas, %1</source>
+        <translation>zonas, %1</translation>
+    </message>
+    <message>
+        <source>meters, %1; tests, %2</source>
+        <translation>medidores, %1; pruebas, %2</translation>
+    </message>
+    <message>
+        <source>At the rate of test %1 the volume metered in %2 takes %3 hours a day. Does the meter feed more than this area, or is the area or the rate another one?</source>
+        <translation>Con la tasa de la prueba %1, el volumen medido en %2 exige %3 horas al día. ¿Alimenta el medidor algo más que esta zona, o es otra la superficie o la tasa?</translation>
+    </message>
+    <message>
+        <source>During test %1 the meter counted %2 of rate x time x area. Was the whole area running, and for the time given?</source>
+        <translation>Durante la prueba %1 el medidor contó el %2 de tasa x tiempo x superficie. ¿Funcionó toda la zona y durante el tiempo indicado?</translation>
+    </message>
+    <message>
+        <source>Test %1 is dated %2, after the filing was written. Which date is right?</source>
+        <translation>La prueba %1 tiene fecha %2, posterior a la redacción del expediente. ¿Qué fecha es la correcta?</translation>
+    </message>
+    <message>
+        <source>Test %1 is dated %2 and counted as before the change of %3. Which date is right?</source>
+        <translation>La prueba %1 tiene fecha %2 y se cuenta como anterior al cambio del %3. ¿Qué fecha es la correcta?</translation>
+    </message>
+    <message>
+        <source>Test %1 is dated %2 and counted as after the change of %3. Which date is right?</source>
+        <translation>La prueba %1 tiene fecha %2 y se cuenta como posterior al cambio del %3. ¿Qué fecha es la correcta?</translation>
+    </message>
+    <message>
+        <source>Invoice %1 is dated %2, after the filing was written. Which date is right?</source>
+        <translation>La factura %1 tiene fecha %2, posterior a la redacción del expediente. ¿Qué fecha es la correcta?</translation>
+    </message>
+    <message>
+        <source>request.invoices, %1</source>
+        <translation>facturas, %1</translation>
+    </message>
+    <message>
+        <source>photo %1</source>
+        <translation>foto %1</translation>
+    </message>
+    <message>
+        <source>file %1</source>
+        <translation>archivo %1</translation>
+    </message>
+    <message>
+        <source>attachments, %1</source>
+        <translation>adjuntos, %1</translation>
+    </message>
+    <message>
+        <source>invoice %1</source>
+        <translation>factura %1</translation>
+    </message>
+    <message>
+        <source>invoice %1 of %2</source>
+        <translation>factura %1 de %2</translation>
+    </message>
+    <message>
+        <source>the readings of test %1</source>
+        <translation>lecturas de la prueba %1</translation>
+    </message>
+    <message>
+        <source>The same %1 also stands in filing %2. Do both applications rest on it?</source>
+        <translation>Lo mismo (%1) figura también en el expediente %2. ¿Se apoyan en ello ambas solicitudes?</translation>
+    </message>
+    <message>
+        <source>one of %1</source>
+        <translation>uno de %1</translation>
+    </message>
+    <message>
+        <source>texts</source>
+        <translation>textos</translation>
+    </message>
+    <message>
+        <source>a member that the rule %1 does not have</source>
+        <translation>un miembro que la regla %1 no tiene</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>the values that are accepted</source>
+        <translation>los valores que se aceptan</translation>
+    </message>
+    <message>
+        <source>the kind of attachment</source>
+        <translation>el tipo de adjunto</translation>
+    </message>
+    <message>
+        <source>a limit</source>
+        <translation>un límite</translation>
+    </message>
+    <message>
+        <source>a volume above zero</source>
+        <translation>un volumen mayor que cero</translation>
+    </message>
+    <message>
+        <source>an area above zero</source>
+        <translation>una superficie mayor que cero</translation>
+    </message>
+    <message>
+        <source>a program file of %1 bytes, %2</source>
+        <translation>un archivo de programa de %1 bytes, %2</translation>
+    </message>
+    <message>
+        <source>another form</source>
+        <translation>otra forma</translation>
+    </message>
+    <message>
+        <source>a rebate program that comes with Evenfall, one of %1, or a file ending in .json</source>
+        <translation>un programa de reembolso que venga con Evenfall, uno de %1, o un archivo terminado en .json</translation>
+    </message>
+    <message>
+        <source>our figure rounds to the one claimed</source>
+        <translation>nuestra cifra se redondea a la declarada</translation>
+    </message>
+    <message>
+        <source>the figure was cut instead of rounded</source>
+        <translation>la cifra se cortó en vez de redondearse</translation>
+    </message>
+    <message>
+        <source>the figure was rounded to the nearest %1</source>
+        <translation>la cifra se redondeó al múltiplo de %1 más cercano</translation>
+    </message>
+    <message>
+        <source>no rounding or rule that was tried leads from the raw data to the claim</source>
+        <translation>ningún redondeo ni regla probados llevan de los datos originales a lo declarado</translation>
+    </message>
+    <message>
+        <source>the unit %1 is not one of a ratio</source>
+        <translation>la unidad %1 no es la de una proporción</translation>
+    </message>
+    <message>
+        <source>typed in per cent without saying so</source>
+        <translation>escrito en por ciento sin decirlo</translation>
+    </message>
+    <message>
+        <source>the quarter rule %1 leads to it</source>
+        <translation>la regla del cuarto %1 lleva a ella</translation>
+    </message>
+    <message>
+        <source>means rounded to %1 decimals on the sheet before the ratio lead to it</source>
+        <translation>las medias redondeadas a %1 decimales en la hoja antes de dividir llevan a ella</translation>
+    </message>
+    <message>
+        <source>%1, with the quarter rule %2</source>
+        <translation>%1, con la regla del cuarto %2</translation>
+    </message>
+    <message>
+        <source>the claim follows only when the cans that the sheet leaves out are counted</source>
+        <translation>lo declarado solo sale si se cuentan los recipientes que la hoja excluye</translation>
+    </message>
+    <message>
+        <source>the filing holds no test %1</source>
+        <translation>el expediente no contiene la prueba %1</translation>
+    </message>
+    <message>
+        <source>catches of %1, quarter rule %2</source>
+        <translation>lo captado el %1, regla del cuarto %2</translation>
+    </message>
+    <message>
+        <source>no rate: the test has no run time, or the machine moves</source>
+        <translation>sin tasa: la prueba no tiene tiempo de riego, o la máquina se mueve</translation>
+    </message>
+    <message>
+        <source>the filing holds no area %1</source>
+        <translation>el expediente no contiene la zona %1</translation>
+    </message>
+    <message>
+        <source>area of the outline on the WGS 84 ellipsoid</source>
+        <translation>superficie del contorno sobre el elipsoide WGS 84</translation>
+    </message>
+    <message>
+        <source>the filing holds no outline of the area</source>
+        <translation>el expediente no contiene el contorno de la zona</translation>
+    </message>
+    <message>
+        <source>within 5 % of the outline, which is as well as one is drawn</source>
+        <translation>a menos de un 5 % del contorno, que es lo que da un dibujo</translation>
+    </message>
+    <message>
+        <source>meters and weather</source>
+        <translation>medidores y clima</translation>
+    </message>
+    <message>
+        <source>no record</source>
+        <translation>sin registro</translation>
+    </message>
+    <message>
+        <source>no savings can be told: %1</source>
+        <translation>no se puede decir qué se ahorró: %1</translation>
+    </message>
+    <message>
+        <source>inside our 90 % interval from %1 to %2</source>
+        <translation>dentro de nuestro intervalo del 90 %, de %1 a %2</translation>
+    </message>
+    <message>
+        <source>the claim is the plain difference of mean monthly use; with the weather taken out the interval is %1 to %2</source>
+        <translation>lo declarado es la simple diferencia del uso mensual medio; descontado el clima, el intervalo va de %1 a %2</translation>
+    </message>
+    <message>
+        <source>outside our 90 % interval from %1 to %2</source>
+        <translation>fuera de nuestro intervalo del 90 %, de %1 a %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a plain number</source>
+        <translation>«%1» no es un número simple</translation>
+    </message>
+    <message>
+        <source>meters</source>
+        <translation>medidores</translation>
+    </message>
+    <message>
+        <source>no whole month is metered on that side of the change</source>
+        <translation>ningún mes entero está medido de ese lado del cambio</translation>
+    </message>
+    <message>
+        <source>request.invoices</source>
+        <translation>facturas</translation>
+    </message>
+    <message>
+        <source>sum of the invoices in %1</source>
+        <translation>suma de las facturas en %1</translation>
+    </message>
+    <message>
+        <source>request.devices</source>
+        <translation>dispositivos</translation>
+    </message>
+    <message>
+        <source>sum over the list of devices</source>
+        <translation>suma de la lista de dispositivos</translation>
+    </message>
+    <message>
+        <source>there is no way to recompute a claim named %1</source>
+        <translation>no hay forma de recalcular una cifra llamada %1</translation>
+    </message>
+    <message>
+        <source>areas</source>
+        <translation>zonas</translation>
+    </message>
+    <message>
+        <source>tests</source>
+        <translation>pruebas</translation>
+    </message>
+    <message>
+        <source>meters; weather</source>
+        <translation>medidores; clima</translation>
+    </message>
+    <message>
+        <source>no area is filed</source>
+        <translation>el expediente no trae ninguna zona</translation>
+    </message>
+    <message>
+        <source>the areas of the site</source>
+        <translation>las zonas del sitio</translation>
+    </message>
+    <message>
+        <source>no catch test is filed</source>
+        <translation>el expediente no trae ninguna prueba de captación</translation>
+    </message>
+    <message>
+        <source>the catch tests</source>
+        <translation>las pruebas de captación</translation>
+    </message>
+    <message>
+        <source>a catch test made after the work, with every reading</source>
+        <translation>una prueba de captación hecha después de la obra, con todas las lecturas</translation>
+    </message>
+    <message>
+        <source>area %1 has no sector</source>
+        <translation>la zona %1 no tiene sector</translation>
+    </message>
+    <message>
+        <source>the sector of area %1</source>
+        <translation>el sector de la zona %1</translation>
+    </message>
+    <message>
+        <source>area %1 is of the sector %2</source>
+        <translation>la zona %1 es del sector %2</translation>
+    </message>
+    <message>
+        <source>every area is of an accepted sector</source>
+        <translation>todas las zonas son de un sector aceptado</translation>
+    </message>
+    <message>
+        <source>the areas add up to %1 ac (%2 ha)</source>
+        <translation>las zonas suman %1 ac (%2 ha)</translation>
+    </message>
+    <message>
+        <source>no meter is filed</source>
+        <translation>el expediente no trae ningún medidor</translation>
+    </message>
+    <message>
+        <source>the meters with their readings</source>
+        <translation>los medidores con sus lecturas</translation>
+    </message>
+    <message>
+        <source>meters, %1</source>
+        <translation>medidores, %1</translation>
+    </message>
+    <message>
+        <source>meter %1 has no type</source>
+        <translation>el medidor %1 no tiene tipo</translation>
+    </message>
+    <message>
+        <source>the type of meter %1</source>
+        <translation>el tipo del medidor %1</translation>
+    </message>
+    <message>
+        <source>meter %1 is of the type %2</source>
+        <translation>el medidor %1 es del tipo %2</translation>
+    </message>
+    <message>
+        <source>every meter is of an accepted type</source>
+        <translation>todos los medidores son de un tipo aceptado</translation>
+    </message>
+    <message>
+        <source>%1 attachments of the kind %2 came along; %3 are asked for</source>
+        <translation>llegaron %1 adjuntos del tipo %2; se piden %3</translation>
+    </message>
+    <message>
+        <source>attachments</source>
+        <translation>adjuntos</translation>
+    </message>
+    <message>
+        <source>%1 more: %2</source>
+        <translation>%1 más: %2</translation>
+    </message>
+    <message>
+        <source>an invoice</source>
+        <translation>una factura</translation>
+    </message>
+    <message>
+        <source>%1 invoices</source>
+        <translation>%1 facturas</translation>
+    </message>
+    <message>
+        <source>%1 invoices are listed</source>
+        <translation>figuran %1 facturas</translation>
+    </message>
+    <message>
+        <source>invoice %1 is listed and did not come along</source>
+        <translation>la factura %1 figura en la lista y no llegó</translation>
+    </message>
+    <message>
+        <source>a copy of invoice %1</source>
+        <translation>una copia de la factura %1</translation>
+    </message>
+    <message>
+        <source>%1 invoices came along</source>
+        <translation>llegaron %1 facturas</translation>
+    </message>
+    <message>
+        <source>auditor</source>
+        <translation>auditor</translation>
+    </message>
+    <message>
+        <source>no certification number is given</source>
+        <translation>no se da ningún número de certificación</translation>
+    </message>
+    <message>
+        <source>the auditor&apos;s certification number and its expiry</source>
+        <translation>el número de certificación del auditor y su vencimiento</translation>
+    </message>
+    <message>
+        <source>the expiry of the certification is not given</source>
+        <translation>no se da el vencimiento de la certificación</translation>
+    </message>
+    <message>
+        <source>the expiry of the auditor&apos;s certification</source>
+        <translation>el vencimiento de la certificación del auditor</translation>
+    </message>
+    <message>
+        <source>the certification expired on %1, before test %2 of %3</source>
+        <translation>la certificación venció el %1, antes de la prueba %2 del %3</translation>
+    </message>
+    <message>
+        <source>auditor; tests, %1</source>
+        <translation>auditor; pruebas, %1</translation>
+    </message>
+    <message>
+        <source>valid until %1; all tests are earlier. The number itself is to be checked with who issued it</source>
+        <translation>válida hasta el %1; todas las pruebas son anteriores. El número en sí debe comprobarse con quien lo emitió</translation>
+    </message>
+    <message>
+        <source>%1 catch tests before the work are filed</source>
+        <translation>el expediente trae %1 pruebas de captación anteriores a la obra</translation>
+    </message>
+    <message>
+        <source>%1 catch tests after the work are filed</source>
+        <translation>el expediente trae %1 pruebas de captación posteriores a la obra</translation>
+    </message>
+    <message>
+        <source>a catch test made before the work, with every reading</source>
+        <translation>una prueba de captación hecha antes de la obra, con todas las lecturas</translation>
+    </message>
+    <message>
+        <source>test %1 cannot be analysed: %2</source>
+        <translation>la prueba %1 no se puede analizar: %2</translation>
+    </message>
+    <message>
+        <source>the full sheet of test %1</source>
+        <translation>la hoja completa de la prueba %1</translation>
+    </message>
+    <message>
+        <source>every test has as many cans</source>
+        <translation>todas las pruebas tienen tantos recipientes</translation>
+    </message>
+    <message>
+        <source>test %1 has %2 cans that count</source>
+        <translation>la prueba %1 tiene %2 recipientes que cuentan</translation>
+    </message>
+    <message>
+        <source>no test was windier</source>
+        <translation>ninguna prueba tuvo más viento</translation>
+    </message>
+    <message>
+        <source>the wind during test %1 is not recorded</source>
+        <translation>el viento durante la prueba %1 no está registrado</translation>
+    </message>
+    <message>
+        <source>the wind during test %1</source>
+        <translation>el viento durante la prueba %1</translation>
+    </message>
+    <message>
+        <source>test %1 was made in a wind of %2</source>
+        <translation>la prueba %1 se hizo con un viento de %2</translation>
+    </message>
+    <message>
+        <source>every test caught as much</source>
+        <translation>todas las pruebas captaron tanto</translation>
+    </message>
+    <message>
+        <source>test %1 caught %2 mm on average</source>
+        <translation>la prueba %1 captó %2 mm de media</translation>
+    </message>
+    <message>
+        <source>no catch test after the work is filed</source>
+        <translation>el expediente no trae ninguna prueba de captación posterior a la obra</translation>
+    </message>
+    <message>
+        <source>the newest test after the work is of %1, %2 days before the filing</source>
+        <translation>la prueba más reciente después de la obra es del %1, %2 días antes del expediente</translation>
+    </message>
+    <message>
+        <source>test %1 gives %2</source>
+        <translation>la prueba %1 da %2</translation>
+    </message>
+    <message>
+        <source>%1, quarter rule %2</source>
+        <translation>%1, regla del cuarto %2</translation>
+    </message>
+    <message>
+        <source>%1; probability of reaching the threshold %2 %, %3 % asked for</source>
+        <translation>%1; probabilidad de alcanzar el umbral, %2 %; se pide el %3 %</translation>
+    </message>
+    <message>
+        <source>%1; no probability can be told from several areas or readings all alike</source>
+        <translation>%1; de varias zonas o de lecturas todas iguales no sale ninguna probabilidad</translation>
+    </message>
+    <message>
+        <source>one area per filing, or more cans</source>
+        <translation>una zona por expediente, o más recipientes</translation>
+    </message>
+    <message>
+        <source>a test with more cans</source>
+        <translation>una prueba con más recipientes</translation>
+    </message>
+    <message>
+        <source>tests on both sides of the work are needed</source>
+        <translation>hacen falta pruebas de antes y de después de la obra</translation>
+    </message>
+    <message>
+        <source>catch tests made before and after the work, with every reading</source>
+        <translation>pruebas de captación hechas antes y después de la obra, con todas las lecturas</translation>
+    </message>
+    <message>
+        <source>before: %1; after: %2</source>
+        <translation>antes: %1; después: %2</translation>
+    </message>
+    <message>
+        <source>meter readings and weather for a full year before the work and for the months after it</source>
+        <translation>lecturas del medidor y clima de un año entero antes de la obra y de los meses posteriores</translation>
+    </message>
+    <message>
+        <source>saved %1 %, 90 % interval %2 to %3 %</source>
+        <translation>ahorrado %1 %, intervalo del 90 % de %2 a %3 %</translation>
+    </message>
+    <message>
+        <source>readings of more months after the work</source>
+        <translation>lecturas de más meses posteriores a la obra</translation>
+    </message>
+    <message>
+        <source>claims</source>
+        <translation>cifras declaradas</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>these do not follow from the raw data: %1</source>
+        <translation>estas no salen de los datos originales: %1</translation>
+    </message>
+    <message>
+        <source>these cannot be recomputed: %1</source>
+        <translation>estas no se pueden recalcular: %1</translation>
+    </message>
+    <message>
+        <source>the raw data behind %1</source>
+        <translation>los datos originales de %1</translation>
+    </message>
+    <message>
+        <source>nothing is claimed</source>
+        <translation>no se declara nada</translation>
+    </message>
+    <message>
+        <source>all %1 figures follow from the raw data</source>
+        <translation>las %1 cifras salen de los datos originales</translation>
+    </message>
+    <message>
+        <source>signed by the key %1; whose key that is, is for the officer to find out</source>
+        <translation>firmado con la clave %1; de quién es esa clave debe averiguarlo quien revisa</translation>
+    </message>
+    <message>
+        <source>signature</source>
+        <translation>firma</translation>
+    </message>
+    <message>
+        <source>the filing is not signed</source>
+        <translation>el expediente no está firmado</translation>
+    </message>
+    <message>
+        <source>the filing again, signed by the auditor</source>
+        <translation>el expediente otra vez, firmado por el auditor</translation>
+    </message>
+    <message>
+        <source>a spell of %1 days</source>
+        <translation>un período de %1 días</translation>
+    </message>
+    <message>
+        <source>a length above zero, and finite use and need</source>
+        <translation>una duración mayor que cero, y uso y necesidad finitos</translation>
+    </message>
+    <message>
+        <source>%1 spells before the change</source>
+        <translation>%1 períodos antes del cambio</translation>
+    </message>
+    <message>
+        <source>at least three on either side of a change point</source>
+        <translation>al menos tres a cada lado de un punto de cambio</translation>
+    </message>
+    <message>
+        <source>use per day on net ET need per day, %1, fitted by least squares before the change; CV(RMSE) over %2; %3 % interval of the summed saving from the least-squares variance</source>
+        <translation>uso por día según la necesidad neta de ET por día, %1, ajuste por mínimos cuadrados antes del cambio; CV(RMSE) sobre %2; intervalo del %3 % del ahorro sumado según la varianza de los mínimos cuadrados</translation>
+    </message>
+    <message>
+        <source>%1, residuals not positively autocorrelated</source>
+        <translation>%1, residuos sin autocorrelación positiva</translation>
+    </message>
+    <message>
+        <source>%1, widened for a lag-1 autocorrelation of %2 (corrected for few spells)</source>
+        <translation>%1, ampliado por una autocorrelación de retardo 1 de %2 (corregida por ser pocos los períodos)</translation>
+    </message>
+    <message>
+        <source>no spell after the change</source>
+        <translation>ningún período después del cambio</translation>
+    </message>
+    <message>
+        <source>more than the %1 coefficients of the baseline</source>
+        <translation>más que los %1 coeficientes de la línea base</translation>
+    </message>
+    <message>
+        <source>%1 metered spells before the change; at least %2 are needed</source>
+        <translation>%1 períodos medidos antes del cambio; hacen falta al menos %2</translation>
+    </message>
+    <message>
+        <source>%1 days metered before the change; at least %2 are needed</source>
+        <translation>%1 días medidos antes del cambio; hacen falta al menos %2</translation>
+    </message>
+    <message>
+        <source>%1 metered spells after the change; at least %2 are needed</source>
+        <translation>%1 períodos medidos después del cambio; hacen falta al menos %2</translation>
+    </message>
+    <message>
+        <source>%1 days metered after the change; at least %2 are needed</source>
+        <translation>%1 días medidos después del cambio; hacen falta al menos %2</translation>
+    </message>
+    <message>
+        <source>the need of the turf explains only %1 % of how use varied before the change; at least %2 % is asked for</source>
+        <translation>la necesidad del césped explica solo el %1 % de la variación del uso antes del cambio; se pide al menos el %2 %</translation>
+    </message>
+    <message>
+        <source>use before the change scatters by %1 % about the baseline (CV(RMSE), %2); at most %3 % is accepted</source>
+        <translation>el uso antes del cambio se dispersa un %1 % en torno a la línea base (CV(RMSE), %2); se acepta el %3 % como máximo</translation>
+    </message>
+    <message>
+        <source>use before the change did not rise with the need of the turf, so the weather cannot be taken out</source>
+        <translation>el uso antes del cambio no subió con la necesidad del césped, así que el clima no se puede descontar</translation>
+    </message>
+    <message>
+        <source>%1 of %2 spells after the change had a need outside the range seen before it: the baseline is stretched there</source>
+        <translation>%1 de %2 períodos posteriores al cambio tuvieron una necesidad fuera del intervalo anterior: ahí la línea base se extrapola</translation>
+    </message>
+    <message>
+        <source>the baseline expects no use after the change</source>
+        <translation>la línea base no espera ningún uso después del cambio</translation>
+    </message>
+    <message>
+        <source>no baseline can be fitted: %1</source>
+        <translation>no se puede ajustar ninguna línea base: %1</translation>
+    </message>
+    <message>
+        <source>straight line with intercept</source>
+        <translation>recta con ordenada en el origen</translation>
+    </message>
+    <message>
+        <source>line with a change point</source>
+        <translation>línea con un punto de cambio</translation>
+    </message>
+    <message>
+        <source>straight or with a change point, whichever the Bayesian information criterion prefers</source>
+        <translation>recta o con un punto de cambio, según prefiera el criterio de información bayesiano</translation>
+    </message>
+    <message>
+        <source>the elevation of the weather station is not recorded; sea level is assumed where reference ET is computed</source>
+        <translation>la altitud de la estación meteorológica no está registrada; se supone el nivel del mar donde se calcula la ET de referencia</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 y %2</translation>
+    </message>
+    <message>
+        <source>the filing does not say when the change was made</source>
+        <translation>el expediente no dice cuándo se hizo el cambio</translation>
+    </message>
+    <message>
+        <source>the filing holds no weather record</source>
+        <translation>el expediente no contiene ningún registro del clima</translation>
+    </message>
+    <message>
+        <source>effective rain by the monthly NRCS form: a daily balance needs the soil at every can</source>
+        <translation>lluvia efectiva con la fórmula mensual del NRCS: un balance diario necesita el suelo de cada recipiente</translation>
+    </message>
+    <message>
+        <source>%1 months were left out: not metered on every day, without enough weather, or holding the change</source>
+        <translation>se excluyeron %1 meses: no medidos todos los días, sin bastante clima o con el cambio dentro</translation>
+    </message>
+    <message>
+        <source>%1; effective rain %2; whole months, meters linear between readings</source>
+        <translation>%1; lluvia efectiva %2; meses enteros, medidores lineales entre lecturas</translation>
+    </message>
+</context>
+<context>
     <name>workflow</name>
     <message>
         <source>an instant such as 2024-06-30T12:00:00Z</source>
@@ -4723,6 +6157,114 @@ Qué tan seguro: %3</translation>
     <message>
         <source>the code of a plan in the book</source>
         <translation>el código de un plano del libro</translation>
+    </message>
+    <message>
+        <source>the code of a plan in the book, or a plan file</source>
+        <translation>el código de un plano del libro, o un archivo de plano</translation>
+    </message>
+    <message>
+        <source>%1 tests in %2</source>
+        <translation>%1 pruebas en %2</translation>
+    </message>
+    <message>
+        <source>one of the tests %1</source>
+        <translation>una de las pruebas %1</translation>
+    </message>
+    <message>
+        <source>no filing</source>
+        <translation>ningún expediente</translation>
+    </message>
+    <message>
+        <source>a zip file or a folder with some</source>
+        <translation>un archivo zip o una carpeta con alguno</translation>
+    </message>
+    <message>
+        <source>the program that application %1 is for, %2</source>
+        <translation>el programa al que se dirige la solicitud %1, %2</translation>
+    </message>
+    <message>
+        <source>application %1</source>
+        <translation>solicitud %1</translation>
+    </message>
+    <message>
+        <source>one that can be worked out: %1</source>
+        <translation>una que se pueda calcular: %1</translation>
+    </message>
+    <message>
+        <source>the SHA-256 of the filing: several in the book have that code</source>
+        <translation>el SHA-256 del expediente: varios del libro tienen ese código</translation>
+    </message>
+    <message>
+        <source>the code or SHA-256 of a filing in the book</source>
+        <translation>el código o el SHA-256 de un expediente del libro</translation>
+    </message>
+    <message>
+        <source>There is no filing %1 in the book.</source>
+        <translation>No hay ningún expediente %1 en el libro.</translation>
+    </message>
+    <message>
+        <source>application %1 without a filing</source>
+        <translation>solicitud %1 sin expediente</translation>
+    </message>
+    <message>
+        <source>a filing of the applicant</source>
+        <translation>un expediente del solicitante</translation>
+    </message>
+    <message>
+        <source>Its filings contradict each other, so the newest stands alone: %1</source>
+        <translation>Sus expedientes se contradicen, así que el más reciente queda solo: %1</translation>
+    </message>
+    <message>
+        <source>It names no program, so only figures are checked.</source>
+        <translation>No nombra ningún programa, así que solo se comprueban las cifras.</translation>
+    </message>
+    <message>
+        <source>The program %1 is not known here, so only figures are checked.</source>
+        <translation>El programa %1 no se conoce aquí, así que solo se comprueban las cifras.</translation>
+    </message>
+    <message>
+        <source>a decision without a reason</source>
+        <translation>una decisión sin motivo</translation>
+    </message>
+    <message>
+        <source>the reason, for the applicant and the journal</source>
+        <translation>el motivo, para el solicitante y el diario</translation>
+    </message>
+    <message>
+        <source>a decision by nobody</source>
+        <translation>una decisión de nadie</translation>
+    </message>
+    <message>
+        <source>the name of whoever decides</source>
+        <translation>el nombre de quien decide</translation>
+    </message>
+    <message>
+        <source>an amount</source>
+        <translation>un importe</translation>
+    </message>
+    <message>
+        <source>a decision about money without an amount</source>
+        <translation>una decisión sobre dinero sin importe</translation>
+    </message>
+    <message>
+        <source>an amount with an approval or a payment, and only there</source>
+        <translation>un importe con una aprobación o un pago, y solo ahí</translation>
+    </message>
+    <message>
+        <source>an amount of money, not below zero</source>
+        <translation>un importe de dinero, no menor que cero</translation>
+    </message>
+    <message>
+        <source>the SHA-256 of a filing in the book</source>
+        <translation>el SHA-256 de un expediente del libro</translation>
+    </message>
+    <message>
+        <source>There is no application %1 in the book.</source>
+        <translation>No hay ninguna solicitud %1 en el libro.</translation>
+    </message>
+    <message>
+        <source>Application %1 is %2; it cannot be made %3.</source>
+        <translation>La solicitud %1 está %2; no puede pasar a %3.</translation>
     </message>
 </context>
 </TS>
