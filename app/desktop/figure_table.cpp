@@ -154,11 +154,12 @@ bool FigureTable::copy() const {
     }
     QStringList lines;
     QStringList head;
-    for (int c = left; c <= right; ++c) head << horizontalHeaderItem(c)->text();
+    const auto in_one_line = [](QString text) { return text.replace(QLatin1Char('\n'), QLatin1Char(' ')); };
+    for (int c = left; c <= right; ++c) head << in_one_line(horizontalHeaderItem(c)->text());
     lines << head.join(QLatin1Char('\t'));
     for (int r = top; r <= bottom; ++r) {
         QStringList row;
-        for (int c = left; c <= right; ++c) row << item(r, c)->text();
+        for (int c = left; c <= right; ++c) row << in_one_line(item(r, c)->text());
         lines << row.join(QLatin1Char('\t'));
     }
     QApplication::clipboard()->setText(lines.join(QLatin1Char('\n')));

@@ -21,6 +21,7 @@
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QTabWidget>
 #include <catch2/catch.hpp>
 
@@ -171,6 +172,30 @@ TEST_CASE("the evidence stands beside the claim, rule or question that is chosen
     QTest::keyClick(&office.window, Qt::Key_I, Qt::ControlModifier);
     CHECK(!evidence.isVisible());
     CHECK(page->table(QStringLiteral("queue"))->isVisible());
+}
+
+TEST_CASE("two tests have room beside each other in the evidence at 1280, and their table copies line by line", "[desktop][constructed]") {
+    Office office;
+    office.add(office_mail(office.folder));
+    EvidencePanel& panel = office.page->evidence_panel();
+    office.page->show_evidence(true);
+    const auto& filing = *office.page->shown_case()->filing;
+    panel.show_evidence({QStringLiteral("Copied?"), {}, QStringLiteral("tests, T-BEFORE and T-AFTER")}, &filing);
+    QCoreApplication::processEvents();
+    REQUIRE(panel.tables().size() == 1);
+    const FigureTable* cans = panel.tables().front();
+    REQUIRE(cans->columnCount() == 4);
+    CHECK(cans->horizontalScrollBar()->maximum() == 0);
+    // In the second language too; the panel words its tables when it shows them.
+    install_language(QStringLiteral("es"));
+    panel.show_evidence({QStringLiteral("Copied?"), {}, QStringLiteral("tests, T-BEFORE and T-AFTER")}, &filing);
+    QCoreApplication::processEvents();
+    CHECK(panel.tables().front()->horizontalScrollBar()->maximum() == 0);
+    install_language(QStringLiteral("en"));
+    REQUIRE(panel.copy());
+    const QStringList lines = QApplication::clipboard()->text().split(QLatin1Char('\n'));
+    CHECK(lines.size() == 25);
+    for (const QString& line : lines) CHECK(line.count(QLatin1Char('\t')) == 3);
 }
 
 TEST_CASE("evidence is found by whole names, and what is named stands out", "[desktop][constructed]") {

@@ -121,6 +121,13 @@ void CasePanel::set_titles() {
 }
 
 void CasePanel::fill() {
+    filling_ = true;
+    fill_tables();
+    filling_ = false;
+    row_changed();
+}
+
+void CasePanel::fill_tables() {
     const bool any = case_.has_value();
     tabs_->setEnabled(any);
     decision_->show_case(any && !waiting_ ? &*case_ : nullptr);
@@ -132,7 +139,6 @@ void CasePanel::fill() {
         summary_->clear();
         for (FigureTable* t : {claims_, rules_, questions_, payment_, history_, filings_}) t->fill({}, {});
         letter_->clear();
-        row_changed();
         return;
     }
     set_titles();
@@ -147,7 +153,6 @@ void CasePanel::fill() {
     filings_->fill(filings_table(filings_of_case_));
     tabs_->setTabText(tabs_->indexOf(questions_), tr("Questions (%1)").arg(case_->review ? case_->review->questions.size() : 0));
     letter_->setPlainText(case_->review ? q(workflow::case_letter(*case_)) : QString());
-    row_changed();
 }
 
 Evidence CasePanel::evidence() const {
@@ -169,6 +174,8 @@ void CasePanel::choose_telling_row() {
 }
 
 void CasePanel::row_changed() {
+    // Half a case is no case.
+    if (filling_) return;
     const bool on_filings = tabs_->currentWidget() == filings_;
     const Sentence where = evidence().where;
     where_->setText(on_filings      ? QString()

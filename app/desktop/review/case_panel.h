@@ -65,6 +65,7 @@ class CasePanel : public QWidget {
   private:
     void build_tables();
     void fill();
+    void fill_tables();
     void set_titles();
     void row_changed();
 
@@ -88,6 +89,7 @@ class CasePanel : public QWidget {
     QStackedWidget* box_;
     DecisionBox* decision_;
     FilingBox* filing_box_;
+    bool filling_ = false;
 };
 
 }  // namespace evenfall::desktop

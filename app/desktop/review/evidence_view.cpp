@@ -38,8 +38,9 @@ TitledRows tests_side_by_side(const std::vector<const review::FiledTest*>& tests
     for (const auto* one : tests) {
         static const QStringList unit_names{QStringLiteral("mL"), QStringLiteral("mm"), QStringLiteral("in")};
         const QString unit = unit_names.value(static_cast<int>(one->test.catch_unit) - 1);
-        t.heads << EvidenceView::tr("Can, %1").arg(stranger_text(one->test.code))
-                << EvidenceView::tr("%1, %2").arg(q(calendar::format_date(one->test.date)), unit);
+        // Narrow, so that two tests have room beside each other in the panel.
+        t.heads << EvidenceView::tr("Can")
+                << EvidenceView::tr("%1\n%2, %3").arg(stranger_text(one->test.code), q(calendar::format_date(one->test.date)), unit);
         most = std::max(most, one->test.catches.size());
     }
     for (std::size_t i = 0; i < most; ++i) {

@@ -582,14 +582,6 @@
         <translation>Lo captado, como se escribió</translation>
     </message>
     <message>
-        <source>Can, %1</source>
-        <translation>Recipiente, %1</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
         <source>(left out: %1)</source>
         <translation>(excluido: %1)</translation>
     </message>
@@ -708,6 +700,16 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Can</source>
+        <translation>N.º</translation>
+    </message>
+    <message>
+        <source>%1
+%2, %3</source>
+        <translation>%1
+%2, %3</translation>
     </message>
 </context>
 <context>
