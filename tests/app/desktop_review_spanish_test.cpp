@@ -125,8 +125,12 @@ TEST_CASE("a review with findings is said in Spanish", "[desktop][constructed]")
             for (const auto& question : c.review->questions) {
                 ++asked;
                 CHECK(core_words(question.sentence) != q(question.sentence.english()));
+                CHECK(place_words(question.evidence) != q(question.evidence.english()));
             }
-            for (const auto& rule : c.review->rules) CHECK(core_words(rule.why) != q(rule.why.english()));
+            for (const auto& rule : c.review->rules) {
+                CHECK(core_words(rule.why) != q(rule.why.english()));
+                CHECK((rule.evidence == "auditor" || place_words(rule.evidence) != q(rule.evidence.english())));  // the same word
+            }
             for (const auto& sentences : {c.review->missing, c.review->record_remarks, c.review->savings.refused, c.review->savings.remarks}) {
                 for (const Sentence& one : sentences) check_spanish(core_words(one));
             }

@@ -5375,11 +5375,11 @@ Qué tan seguro: %3</translation>
     </message>
     <message>
         <source>tests, %1 and %2</source>
-        <translation>pruebas, %1 y %2</translation>
+        <translation>pruebas de captación, %1 y %2</translation>
     </message>
     <message>
         <source>tests, %1</source>
-        <translation>pruebas, %1</translation>
+        <translation>pruebas de captación, %1</translation>
     </message>
     <message>
         <source>Tests %1 and %2 have %3 of %4 readings alike, in the same order. Was one sheet copied from the other by mistake?</source>
@@ -5419,7 +5419,7 @@ Qué tan seguro: %3</translation>
     </message>
     <message>
         <source>meters, %1; tests, %2</source>
-        <translation>medidores, %1; pruebas, %2</translation>
+        <translation>medidores, %1; pruebas de captación, %2</translation>
     </message>
     <message>
         <source>At the rate of test %1 the volume metered in %2 takes %3 hours a day. Does the meter feed more than this area, or is the area or the rate another one?</source>
@@ -5655,7 +5655,7 @@ Qué tan seguro: %3</translation>
     </message>
     <message>
         <source>tests</source>
-        <translation>pruebas</translation>
+        <translation>pruebas de captación</translation>
     </message>
     <message>
         <source>meters; weather</source>
@@ -5791,7 +5791,7 @@ Qué tan seguro: %3</translation>
     </message>
     <message>
         <source>auditor; tests, %1</source>
-        <translation>auditor; pruebas, %1</translation>
+        <translation>auditor; pruebas de captación, %1</translation>
     </message>
     <message>
         <source>valid until %1; all tests are earlier. The number itself is to be checked with who issued it</source>
