@@ -180,7 +180,7 @@ TEST_CASE("two tests have room beside each other in the evidence at 1280, and th
     EvidencePanel& panel = office.page->evidence_panel();
     office.page->show_evidence(true);
     const auto& filing = *office.page->shown_case()->filing;
-    panel.show_evidence({QStringLiteral("Copied?"), {}, QStringLiteral("tests, T-BEFORE and T-AFTER")}, &filing);
+    panel.show_evidence({QStringLiteral("Copied?"), {}, "tests, T-BEFORE and T-AFTER"}, &filing);
     QCoreApplication::processEvents();
     REQUIRE(panel.tables().size() == 1);
     const FigureTable* cans = panel.tables().front();
@@ -188,7 +188,7 @@ TEST_CASE("two tests have room beside each other in the evidence at 1280, and th
     CHECK(cans->horizontalScrollBar()->maximum() == 0);
     // In the second language too; the panel words its tables when it shows them.
     install_language(QStringLiteral("es"));
-    panel.show_evidence({QStringLiteral("Copied?"), {}, QStringLiteral("tests, T-BEFORE and T-AFTER")}, &filing);
+    panel.show_evidence({QStringLiteral("Copied?"), {}, "tests, T-BEFORE and T-AFTER"}, &filing);
     QCoreApplication::processEvents();
     CHECK(panel.tables().front()->horizontalScrollBar()->maximum() == 0);
     install_language(QStringLiteral("en"));
