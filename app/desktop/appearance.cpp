@@ -68,6 +68,7 @@ QLineEdit, QComboBox, QDateEdit, QTimeEdit, QSpinBox, QPlainTextEdit, QDoubleSpi
 QLineEdit:focus, QComboBox:focus, QDateEdit:focus, QSpinBox:focus, QPlainTextEdit:focus { border: 2px solid %accent; padding: 2px 5px; }
 QLineEdit[bad="true"] { border: 2px solid %warn; }
 QLineEdit:disabled, QComboBox:disabled, QSpinBox:disabled, QDoubleSpinBox:disabled, QTimeEdit:disabled, QPlainTextEdit:disabled { color: %faint; background: %paper; }
+QComboBox { combobox-popup: 0; }
 QComboBox::drop-down, QDateEdit::drop-down { border: none; width: 18px; }
 QComboBox::down-arrow, QDateEdit::down-arrow { image: url(:/pictures/down-%tone.svg); width: 12px; height: 12px; }
 QAbstractSpinBox::up-button, QAbstractSpinBox::down-button { border: none; background: transparent; width: 16px; }
@@ -79,6 +80,7 @@ QPushButton { background: %surface; color: %ink; border: 1px solid %rule; border
 QPushButton:hover { border-color: %accent; }
 QPushButton:focus { border: 2px solid %accent; padding: 4px 11px; }
 QPushButton:checked { background: %accent; color: %on_accent; border-color: %accent; }
+QPushButton:checked:focus { border: 2px solid %ink; }
 QPushButton#main { background: %accent; color: %on_accent; border-color: %accent; }
 QPushButton#main:focus { border: 2px solid %ink; }
 QPushButton#main:disabled { color: %faint; background: %paper; border-color: %rule; }

@@ -18,6 +18,14 @@
 #include <QStandardPaths>
 
 namespace evenfall::desktop {
+namespace {
+
+/// A name typed without one gets the ending by which books are found again.
+QString with_ending(const QString& path) {
+    return path.isEmpty() || !QFileInfo(path).suffix().isEmpty() ? path : path + QStringLiteral(".evenfall");
+}
+
+}  // namespace
 
 void MainWindow::build_menus() {
     QMenu* file = menuBar()->addMenu(tr("&Book"));
@@ -101,9 +109,9 @@ void MainWindow::choose_book() {
 }
 
 void MainWindow::new_book() {
-    QString path = QFileDialog::getSaveFileName(this, tr("New book"), QString(), tr("Evenfall books (*.evenfall)"));
+    const QString path = with_ending(
+        QFileDialog::getSaveFileName(this, tr("New book"), QString(), tr("Evenfall books (*.evenfall)")));
     if (path.isEmpty()) return;
-    if (QFileInfo(path).suffix().isEmpty()) path += QStringLiteral(".evenfall");
     guarded([this, &path] {
         session_.create_book(path);
         show_page(QStringLiteral("import"));
@@ -112,9 +120,9 @@ void MainWindow::new_book() {
 
 void MainWindow::make_demo_book() {
     const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    const QString path = QFileDialog::getSaveFileName(this, tr("Where shall the demo book lie?"),
-                                                      folder + QStringLiteral("/demo.evenfall"),
-                                                      tr("Evenfall books (*.evenfall)"));
+    const QString path = with_ending(QFileDialog::getSaveFileName(this, tr("Where shall the demo book lie?"),
+                                                                  folder + QStringLiteral("/demo.evenfall"),
+                                                                  tr("Evenfall books (*.evenfall)")));
     if (path.isEmpty()) return;
     Task* task = session_.start(tr("Making the demo book"));
     if (!task) return;
@@ -130,11 +138,14 @@ void MainWindow::make_demo_book() {
 
 void MainWindow::print_preview() {
     if (!page()) return;
+    if (!page()->can_print()) {
+        session_.say(tr("This page has nothing to print; reports are on the Reports page."));
+        return;
+    }
     QPrinter printer(QPrinter::HighResolution);
     QPrintPreviewDialog dialog(&printer, this);
-    connect(&dialog, &QPrintPreviewDialog::paintRequested, this, [this](QPrinter* p) {
-        if (!page()->print(*p)) session_.say(tr("This page has nothing to print; reports are on the Reports page."));
-    });
+    dialog.resize(size());
+    connect(&dialog, &QPrintPreviewDialog::paintRequested, this, [this](QPrinter* p) { page()->print(*p); });
     dialog.exec();
 }
 

@@ -30,6 +30,8 @@ class Page : public QWidget {
     virtual void units_changed() {}
     virtual void book_changed() {}
     virtual void theme_changed() { update(); }
+    /// Whether there is anything to print now.
+    virtual bool can_print() const { return false; }
     /// Draws what the page shows on paper; false when it has nothing to print.
     virtual bool print(QPrinter&) { return false; }
     /// Puts what is chosen on the page on the clipboard; false when there is nothing.

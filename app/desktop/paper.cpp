@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/paper.h"
 
+#include <QPainter>
 #include <QPrinter>
 #include <QTextDocument>
 
 namespace evenfall::desktop {
 namespace {
+
+constexpr double screen_dots_per_inch = 96.0;
 
 QString row_text(const std::vector<FigureCell>& row) {
     QString text = QStringLiteral("<tr>");
@@ -17,6 +20,14 @@ QString row_text(const std::vector<FigureCell>& row) {
                 QStringLiteral("</td>");
     }
     return text + QStringLiteral("</tr>");
+}
+
+void fill(QTextDocument& document, const QString& title, const std::vector<TitledRows>& tables, const QStringList& notes) {
+    QFont font = document.defaultFont();
+    font.setPointSizeF(8.5);
+    document.setDefaultFont(font);
+    document.setDefaultStyleSheet(QStringLiteral("* { color: #000000; }"));
+    document.setHtml(paper_text(title, tables, notes));
 }
 
 }  // namespace
@@ -37,12 +48,23 @@ QString paper_text(const QString& title, const std::vector<TitledRows>& tables, 
 
 void print_paper(QPrinter& printer, const QString& title, const std::vector<TitledRows>& tables, const QStringList& notes) {
     QTextDocument document;
-    QFont font = document.defaultFont();
-    font.setPointSizeF(8.5);
-    document.setDefaultFont(font);
-    document.setDefaultStyleSheet(QStringLiteral("* { color: #000000; }"));
-    document.setHtml(paper_text(title, tables, notes));
+    fill(document, title, tables, notes);
     document.print(&printer);
+}
+
+double draw_paper(QPainter& painter, const QRectF& page, double dots_per_inch, const QString& title,
+                  const std::vector<TitledRows>& tables, const QStringList& notes) {
+    // A document without a device is laid out for a screen.
+    const double scale = dots_per_inch / screen_dots_per_inch;
+    QTextDocument document;
+    fill(document, title, tables, notes);
+    document.setTextWidth(page.width() / scale);
+    painter.save();
+    painter.translate(page.topLeft());
+    painter.scale(scale, scale);
+    document.drawContents(&painter);
+    painter.restore();
+    return document.size().height() * scale;
 }
 
 }  // namespace evenfall::desktop

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/start_page.h"
 
+#include "app/desktop/field_sheet/sheet_journal.h"
+
 #include <QDir>
 #include <QFileInfo>
 #include <QFrame>
@@ -50,8 +52,10 @@ StartPage::StartPage(Session& session, QWidget* parent)
     recent_ = new QListWidget;
     recent_->setAccessibleName(tr("Recent books"));
     recent_->setFrameShape(QFrame::NoFrame);
+    how_ = faint(tr("Double click or Return opens one."));
     none_ = faint(tr("None yet. Books that you open are listed here."));
     column->addWidget(none_);
+    column->addWidget(how_);
     column->addWidget(recent_, 1);
     column->addStretch(0);
     column->setAlignment(Qt::AlignTop);
@@ -69,10 +73,16 @@ void StartPage::book_changed() {
             QFileInfo(path).completeBaseName() + QStringLiteral("   ") +
             QDir::toNativeSeparators(QFileInfo(path).absolutePath()));
         item->setData(Qt::UserRole, path);
+        const QFileInfo entries(journal_path(path));
+        if (entries.exists() && entries.size() > 0) {
+            item->setText(item->text() + QStringLiteral("   ") + tr("with entries of the field sheet that are not in the book"));
+        }
         recent_->addItem(item);
     }
     none_->setVisible(recent_->count() == 0);
+    how_->setVisible(recent_->count() > 0);
     recent_->setVisible(recent_->count() > 0);
+    recent_->setCurrentRow(0);
 }
 
 }  // namespace evenfall::desktop

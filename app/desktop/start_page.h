@@ -24,6 +24,7 @@ class StartPage : public Page {
   private:
     QListWidget* recent_;
     QLabel* none_;
+    QLabel* how_;
 };
 
 }  // namespace evenfall::desktop

@@ -79,6 +79,18 @@ void add_field_notes(SQLite::Database& db, std::int64_t test_id, const CatchTest
     if (test.findings) add_all(db, finding_insert, test_id, *test.findings);
 }
 
+void set_field_notes(Book& book, const CatchTest& test) {
+    in_book(book, [&](SQLite::Database& db) {
+        const std::int64_t id = required_id(book, "catch_test", test.code);
+        for (const char* table : {"catch_pressure", "catch_finding"}) {
+            SQLite::Statement clear(db, std::string("DELETE FROM ") + table + " WHERE test = ?");
+            clear.bind(1, id);
+            clear.exec();
+        }
+        add_field_notes(db, id, test);
+    });
+}
+
 void read_field_notes(SQLite::Database& db, std::int64_t test_id, CatchTest& test) {
     SQLite::Statement noted(db, "SELECT pressures_noted, inspected FROM catch_test WHERE id = ?");
     noted.bind(1, test_id);

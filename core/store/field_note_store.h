@@ -22,6 +22,8 @@ void add_finding(Book& book, const std::string& test, const audit::Finding& find
 /// In place of the one of the same place (and kind); the caller writes the old one to the journal.
 void replace_pressure(Book& book, const std::string& test, const audit::PressureReading& reading);
 void replace_finding(Book& book, const std::string& test, const audit::Finding& finding);
+/// In place of all notes that the test has; the caller writes the old ones to the journal.
+void set_field_notes(Book& book, const audit::CatchTest& test);
 /// An inspection was made; what it found, if anything, is added besides.
 void set_inspected(Book& book, const std::string& test);
 

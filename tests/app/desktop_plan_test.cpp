@@ -9,6 +9,8 @@
 #include <QClipboard>
 #include <QDoubleSpinBox>
 #include <QImage>
+#include <QPainter>
+#include <QPicture>
 #include <QUndoStack>
 
 using namespace evenfall;
@@ -96,4 +98,25 @@ TEST_CASE("the drawing takes the colours of the window and keeps what was chosen
     REQUIRE(d.page.copy());
     CHECK(QApplication::clipboard()->image() == light_copy);
     apply_theme(*qApp, Theme::light);
+}
+
+// A print preview keeps a page as a picture and shows it much smaller: lines must shrink with it.
+TEST_CASE("the printed drawing is no blot when the page is shown small", "[desktop][constructed]") {
+    Drawing d;
+    QPicture page;
+    QPainter writing(&page);
+    d.page.scene().draw_on_paper(writing, QRectF(0, 0, 9600, 9600), d.page.scene().sceneRect(), 12.5);
+    writing.end();
+    QImage shown(480, 480, QImage::Format_RGB32);
+    shown.fill(Qt::white);
+    QPainter painter(&shown);
+    painter.scale(0.05, 0.05);
+    painter.drawPicture(0, 0, page);
+    painter.end();
+    int dark = 0;
+    for (int y = 0; y < shown.height(); ++y) {
+        for (int x = 0; x < shown.width(); ++x) dark += shown.pixelColor(x, y).lightness() < 50 ? 1 : 0;
+    }
+    CHECK(dark > 0);
+    CHECK(dark < shown.width() * shown.height() / 20);
 }

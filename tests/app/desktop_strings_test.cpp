@@ -3,10 +3,13 @@
 #include "app/desktop/core_words.h"
 #include "app/desktop/finding_words.h"
 #include "app/desktop/main_window.h"
+#include "app/desktop/table_words.h"
+#include "core/audit/finding.h"
 #include "core/budget/program.h"
 #include "core/budget/season_flag.h"
 #include "core/budget/waste_account.h"
 #include "core/input_error.h"
+#include "core/reference/table.h"
 #include "core/store/book_error.h"
 #include "tests/app/desktop_support.h"
 
@@ -118,6 +121,17 @@ TEST_CASE("fixed sentences of the core are shown in Spanish too, and English sta
     CHECK(error_words(InputError(std::vector<Issue>(21, issue))).endsWith(QString::fromUtf8("\ny 1 más")));
     CHECK(error_words(store::BookError(phrase("exchange", "%1, then a time such as 06:00"))).startsWith(QString::fromUtf8("%1, y después")));
     CHECK(error_words(std::runtime_error("odd")) == QStringLiteral("odd"));
+    for (const auto& kind : audit::finding_kinds()) {
+        CAPTURE(kind.name);
+        CHECK(key_words(kind.name) != q(kind.name));
+    }
+    for (const char* table : {"soils.csv", "head_types.csv"}) {
+        for (const auto& row : reference::Table::named(table).rows()) {
+            const std::string key(row.text(std::string(table) == "soils.csv" ? "key" : "head_type"));
+            CAPTURE(key);
+            CHECK(key_words(key) != q(key).replace(QLatin1Char('_'), QLatin1Char(' ')));
+        }
+    }
     meter::MeterFinding finding{meter::FindingKind::never_zero, "M-1", calendar::make_date(2025, 6, 10),
                                 calendar::make_date(2025, 8, 20), 1000.0 * units::us_gallon, "a leak, in English",
                                 meter::Confidence::high, {}, {}};
@@ -129,5 +143,6 @@ TEST_CASE("fixed sentences of the core are shown in Spanish too, and English sta
     CHECK(dated_words("2025-01: odd") == QStringLiteral("2025-01: odd"));
     install_language(QStringLiteral("en"));
     CHECK(core_words(english.front()) == q(english.front()));
+    CHECK(key_words("sandy_loam") == QStringLiteral("sandy loam"));
     CHECK(sentence_words(finding, UnitsShown::us) == QStringLiteral("a leak, in English"));
 }

@@ -9,12 +9,14 @@
 #include "tests/app/desktop_support.h"
 
 #include <QAbstractButton>
+#include <QAbstractItemView>
 #include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QScrollBar>
 #include <QTableView>
 #include <QUndoStack>
 
@@ -232,4 +234,52 @@ TEST_CASE("readings are fetched a page at a time", "[desktop][constructed]") {
     CHECK(model.fetches() <= fetched + 1);
     const int june = model.row_of(calendar::make_date(2025, 6, 10));
     CHECK(model.index(june, 0).data().toString().startsWith(QStringLiteral("2025-06-10 00:00")));
+}
+
+TEST_CASE("a list that drops down shows all of its few lines", "[desktop][constructed]") {
+    Shown s;
+    for (const QString& key : s.window.page_keys()) {
+        s.window.show_page(key);
+        REQUIRE(wait_for_work(s.session));
+        for (QComboBox* box : s.window.page()->findChildren<QComboBox*>()) {
+            if (!box->isVisible() || !box->isEnabled() || box->count() == 0 || box->count() > box->maxVisibleItems()) continue;
+            CAPTURE(key.toStdString(), box->accessibleName().toStdString(), box->count());
+            box->showPopup();
+            QCoreApplication::processEvents();
+            CHECK(box->view()->verticalScrollBar()->maximum() == 0);
+            const QRect last = box->view()->visualRect(box->model()->index(box->count() - 1, box->modelColumn()));
+            CHECK(box->view()->viewport()->rect().contains(last.center()));
+            CHECK(last.bottom() <= box->view()->viewport()->rect().bottom());
+            box->hidePopup();
+        }
+    }
+}
+
+TEST_CASE("a search without a match says so, and one with a match chooses it", "[desktop][constructed]") {
+    Shown s;
+    s.window.show_page(QStringLiteral("sites"));
+    REQUIRE(wait_for_work(s.session));
+    auto* table = field<QTableView>(*s.window.page(), QStringLiteral("Sites"));
+    auto* search = field<QLineEdit>(*s.window.page(), QStringLiteral("Search"));
+    type_into(search, QStringLiteral("zzz"));
+    bool said = false;
+    for (const QLabel* label : s.window.page()->findChildren<QLabel*>()) {
+        said = said || (label->isVisible() && label->text() == QStringLiteral("No site matches \"zzz\"."));
+    }
+    CHECK(said);
+    type_into(search, QStringLiteral("harrow"));
+    REQUIRE(table->model()->rowCount() == 1);
+    CHECK(table->currentIndex().row() == 0);
+    search->clear();
+    CHECK(table->currentIndex().isValid());
+}
+
+TEST_CASE("print preview is offered only where there is something to print", "[desktop][constructed]") {
+    Shown s;
+    for (const auto& [key, expected] : {std::pair{"start", false}, {"season", true}, {"plan", true}, {"import", false}}) {
+        CAPTURE(key);
+        s.window.show_page(QString::fromLatin1(key));
+        REQUIRE(wait_for_work(s.session));
+        CHECK(s.window.page()->can_print() == expected);
+    }
 }

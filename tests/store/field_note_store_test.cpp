@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/catch_test_store.h"
+#include "core/store/field_note_store.h"
 #include "core/store/site_store.h"
 #include "tests/audit/catches.h"
 #include "tests/support/scratch.h"
@@ -64,4 +65,43 @@ TEST_CASE("pressures and findings come back with their test; none noted is not n
     CHECK_FALSE(find_catch_test(book, "nothing noted")->findings.has_value());
     REQUIRE(find_catch_test(book, "nothing found")->findings.has_value());
     CHECK(find_catch_test(book, "nothing found")->findings->empty());
+}
+
+TEST_CASE("the notes of a test are replaced as a whole; what was measured stays", "[store]") {
+    const Scratch scratch;
+    Book book = Book::create(scratch / "b.evenfall");
+    site::Site s;
+    s.code = s.name = "S";
+    s.latitude = 40;
+    add_site(book, s, std::nullopt);
+    site::Area area;
+    area.code = "A";
+    area.site = "S";
+    area.size = units::parse_measure<units::Area>("2ac");
+    add_area(book, area, std::nullopt);
+    audit::CatchTest t = test::sheet({10, 11, 12, 13});
+    t.code = "T";
+    t.area = "A";
+    t.date = calendar::make_date(2024, 5, 14);
+    t.pressures = {{"head 3", units::parse_measure<units::Pressure>("48.5psi"), {}, {}}, {"head 4", units::parse_measure<units::Pressure>("50psi"), {}, {}}};
+    add_catch_test(book, t, std::nullopt);
+
+    t.pressures = {{"head 9", units::parse_measure<units::Pressure>("3bar"), {}, {}}};
+    t.findings.emplace();
+    t.catches.clear();
+    set_field_notes(book, t);
+    const auto after = find_catch_test(book, "T");
+    REQUIRE((after && after->pressures && after->findings));
+    REQUIRE(after->pressures->size() == 1);
+    CHECK(after->pressures->front().place == "head 9");
+    CHECK(after->findings->empty());
+    CHECK(after->catches.size() == 4);
+
+    t.pressures.reset();
+    t.findings.reset();
+    set_field_notes(book, t);
+    CHECK_FALSE(find_catch_test(book, "T")->pressures.has_value());
+    CHECK_FALSE(find_catch_test(book, "T")->findings.has_value());
+    t.code = "not there";
+    CHECK_THROWS_AS(set_field_notes(book, t), BookError);
 }

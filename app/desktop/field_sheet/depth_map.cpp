@@ -11,7 +11,7 @@
 namespace evenfall::desktop {
 namespace {
 
-constexpr double legend_height = 34.0;
+constexpr double legend_height = 46.0;
 
 }  // namespace
 
@@ -113,7 +113,7 @@ void DepthMap::draw_legend(QPainter& p, const QRectF& area, Theme theme) const {
     QFont font = p.font();
     font.setPixelSize(11);
     p.setFont(font);
-    const QRectF scale(area.left(), area.bottom() - 24, std::min(160.0, area.width() * 0.4), 9);
+    const QRectF scale(area.left(), area.bottom() - 24, std::min(140.0, area.width() * 0.35), 9);
     QLinearGradient gradient(scale.topLeft(), scale.topRight());
     for (int i = 0; i <= 4; ++i) gradient.setColorAt(i / 4.0, depth_colour(i / 4.0, theme));
     p.setPen(QPen(l.rule, 1));
@@ -122,9 +122,11 @@ void DepthMap::draw_legend(QPainter& p, const QRectF& area, Theme theme) const {
     p.setPen(l.faint);
     const QString unit = depth_unit(units_).name;
     p.drawText(QRectF(scale.left(), scale.bottom() + 1, 60, 14), Qt::AlignLeft, QStringLiteral("0 ") + unit);
-    p.drawText(QRectF(scale.right() - 90, scale.bottom() + 1, 90, 14), Qt::AlignRight,
-               shown_number(deepest_, decimals()) + QLatin1Char(' ') + unit);
-    p.drawText(QRectF(scale.right() + 14, scale.top() - 4, area.right() - scale.right() - 14, 28),
+    if (deepest_ > 0.0) {
+        p.drawText(QRectF(scale.right() - 90, scale.bottom() + 1, 90, 14), Qt::AlignRight,
+                   shown_number(deepest_, decimals()) + QLatin1Char(' ') + unit);
+    }
+    p.drawText(QRectF(scale.right() + 14, area.top() + 2, area.right() - scale.right() - 14, area.height() - 2),
                Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap,
                sheet_.data().layout == audit::Layout::grid
                    ? tr("depth caught; a bar marks the driest quarter, hatching a can left out")

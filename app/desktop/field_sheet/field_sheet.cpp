@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/field_sheet/field_sheet.h"
 
-#include "app/desktop/shown.h"
+#include "app/desktop/core_words.h"
 #include "core/audit/resample.h"
 #include "core/audit/sample.h"
 #include "core/input_error.h"
@@ -89,7 +89,7 @@ void FieldSheet::analyse() {
     try {
         result_ = audit::analyse_uniformity(to_catch_test(data_), data_.quarter_rule);
     } catch (const InputError& e) {
-        problem_ = q(e.issues().front().text());
+        problem_ = core_words(e.issues().front().sentence());
         if (e.issues().size() > 1) {
             problem_ += QLatin1Char(' ') +
                         tr("(and %n more)", nullptr, static_cast<int>(e.issues().size()) - 1);

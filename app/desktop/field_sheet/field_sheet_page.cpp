@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/field_sheet/field_sheet_page.h"
 
+#include "app/desktop/core_words.h"
 #include "app/desktop/field_sheet/can_grid.h"
 #include "app/desktop/field_sheet/depth_map.h"
 #include "app/desktop/field_sheet/sheet_figures.h"
@@ -56,7 +57,7 @@ QString wrong_measure(const std::string& text) {
         (void)units::parse_measure<Q>(text);
         return {};
     } catch (const InputError& e) {
-        return q(e.issues().front().text());
+        return core_words(e.issues().front().sentence());
     }
 }
 
@@ -94,7 +95,7 @@ FieldSheetPage::FieldSheetPage(Session& session, QWidget* parent)
     tabs_ = new QTabWidget;
     tabs_->addTab(can_page, tr("Cans"));
     tabs_->addTab(make_pressure_table(sheet_, this), tr("Pressures"));
-    tabs_->addTab(make_finding_table(sheet_, this), tr("Findings"));
+    tabs_->addTab(make_findings(sheet_, this), tr("Findings"));
     tabs_->addTab(make_notes(sheet_, this), tr("Notes and photos"));
     cans->addWidget(tabs_);
     left->addWidget(card(cans), 1);
@@ -170,8 +171,8 @@ QWidget* FieldSheetPage::make_head() {
         sheet_.set(&SheetData::quarter_rule, static_cast<audit::QuarterRule>(rule_->currentData().toInt()),
                    tr("Low quarter"));
     });
-    auto* code = text_field(tr("Test"), &SheetData::code, tr("T-NORTH-25"));
-    grid->addWidget(labelled(tr("&Test"), code), 0, 0);
+    code_ = text_field(tr("Test"), &SheetData::code, tr("T-NORTH-25"));
+    grid->addWidget(labelled(tr("&Test"), code_), 0, 0);
     grid->addWidget(labelled(tr("&Area"), area_), 0, 1);
     grid->addWidget(labelled(tr("&Date"), date_), 0, 2);
     grid->addWidget(labelled(tr("&Layout"), layout_), 0, 3);

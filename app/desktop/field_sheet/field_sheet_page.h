@@ -34,6 +34,9 @@ class FieldSheetPage : public Page {
     QUndoStack* undo_stack() override;
     void units_changed() override;
     void book_changed() override;
+    bool copy() override;
+    bool can_print() const override;
+    bool print(QPrinter& printer) override;
     CanGrid* grid() const { return grid_; }
     FigureGrid* figures() const { return figures_; }
     DepthMap* map() const { return map_; }
@@ -51,6 +54,10 @@ class FieldSheetPage : public Page {
     void open_test();
     void new_test();
     void save();
+    /// False, with the reason told, when the book has another sheet of that code.
+    bool store_test(const audit::CatchTest& test);
+    /// Asks where entries would be lost.
+    bool may_give_up_entries(const QString& title);
     QLineEdit* text_field(const QString& name, std::string SheetData::* field, const QString& hint);
 
     FieldSheet& sheet_;
@@ -74,6 +81,7 @@ class FieldSheetPage : public Page {
     QLabel* lane_label_ = nullptr;
     QTabWidget* tabs_ = nullptr;
     QPushButton* save_ = nullptr;
+    QLineEdit* code_ = nullptr;
     QHash<QLineEdit*, std::string SheetData::*> fields_;
     bool showing_ = false;
 };

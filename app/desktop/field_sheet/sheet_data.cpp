@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/field_sheet/sheet_data.h"
 
+#include "app/desktop/field_sheet/sheet_notes.h"
 #include "core/input_error.h"
 #include "core/units/number.h"
 
@@ -192,14 +193,14 @@ audit::CatchTest to_catch_test(const SheetData& sheet) {
     if (!sheet.minutes.empty()) {
         test.minutes = units::parse_number(sheet.minutes);
         if (!test.minutes) {
-            issues.push_back({{"", 0, "minutes"}, printable(sheet.minutes), "a number of minutes"});
+            issues.push_back({{"", 0, "minutes"}, printable(sheet.minutes), phrase("field sheet", "a number of minutes")});
         }
     }
     for (const SheetCan& can : sheet.cans) {
         if (!can.bad.empty()) {
             std::string where = "can ";
             where += can.label;
-            issues.push_back({{"", 0, where}, printable(can.bad), "a number, 0 or more"});
+            issues.push_back({{"", 0, where}, printable(can.bad), phrase("field sheet", "a number, 0 or more")});
         }
         if (!can.reading) continue;
         audit::Catch c;
@@ -241,6 +242,7 @@ SheetData from_catch_test(const audit::CatchTest& test) {
         sheet.cans.push_back(std::move(can));
     }
     place_on_screen(sheet);
+    show_notes(test, sheet);
     return sheet;
 }
 

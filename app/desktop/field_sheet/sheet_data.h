@@ -33,14 +33,19 @@ struct SheetCan {
 struct SheetPressure {
     std::string place;  ///< "head A3", "valve box"
     std::string value;  ///< as typed, with unit: "42 psi"
+    std::string nozzle_low;   ///< range its maker gives, as typed; empty: not known
+    std::string nozzle_high;
     bool operator==(const SheetPressure&) const = default;
 };
 
-/// Something seen in the field: what, where, how many.
+/// Something seen in the field.
 struct SheetFinding {
-    std::string what;
+    std::string what;       ///< a key of schemas/reference/findings.csv, or what was typed instead
     std::string place;
-    std::string count;
+    std::string count;      ///< as typed; empty: one
+    std::string severity;   ///< minor, moderate, severe; empty: moderate
+    std::string corrected;  ///< "yes": put right before the test
+    std::string note;
     bool operator==(const SheetFinding&) const = default;
 };
 
@@ -71,6 +76,7 @@ struct SheetData {
     std::vector<SheetCan> cans;
     std::vector<SheetPressure> pressures;
     std::vector<SheetFinding> findings;
+    bool inspected = false;           ///< somebody looked, even if nothing was found
     std::vector<std::string> photos;  ///< file names
     std::string notes;
 };
@@ -86,11 +92,12 @@ void lay_out(SheetData& sheet);
 /// The sheet's cans in walking order, as indexes.
 std::vector<std::size_t> walking_order(const SheetData& sheet);
 
-/// The test as the core takes it. Cans not read yet are left out.
+/// The test as the core takes it, without pressures and findings (see sheet_notes.h). Cans not read yet
+/// are left out.
 /// @throws InputError for a field that was typed wrongly, naming it
 audit::CatchTest to_catch_test(const SheetData& sheet);
 
-/// A test of the book as a sheet; cans at irregular positions are ranked into rows and columns.
+/// A test of the book as a sheet, with its pressures and findings; cans at irregular positions are ranked into rows and columns.
 SheetData from_catch_test(const audit::CatchTest& test);
 
 QByteArray to_json(const SheetData& sheet);

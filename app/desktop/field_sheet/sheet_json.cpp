@@ -66,9 +66,13 @@ QByteArray to_json(const SheetData& s) {
     QJsonArray cans;
     for (const SheetCan& can : s.cans) cans.append(json_of_can(can));
     QJsonArray pressures;
-    for (const auto& p : s.pressures) pressures.append(QJsonArray{q(p.place), q(p.value)});
+    for (const auto& p : s.pressures) {
+        pressures.append(QJsonArray{q(p.place), q(p.value), q(p.nozzle_low), q(p.nozzle_high)});
+    }
     QJsonArray findings;
-    for (const auto& f : s.findings) findings.append(QJsonArray{q(f.what), q(f.place), q(f.count)});
+    for (const auto& f : s.findings) {
+        findings.append(QJsonArray{q(f.what), q(f.place), q(f.count), q(f.severity), q(f.corrected), q(f.note)});
+    }
     QJsonArray photos;
     for (const auto& p : s.photos) photos.append(q(p));
     const QJsonObject o{{QStringLiteral("evenfall_sheet"), 1},
@@ -92,6 +96,7 @@ QByteArray to_json(const SheetData& s) {
                         {QStringLiteral("cans"), cans},
                         {QStringLiteral("pressures"), pressures},
                         {QStringLiteral("findings"), findings},
+                        {QStringLiteral("inspected"), s.inspected},
                         {QStringLiteral("photos"), photos},
                         {QStringLiteral("notes"), q(s.notes)}};
     return QJsonDocument(o).toJson(QJsonDocument::Compact);
@@ -131,14 +136,17 @@ std::optional<SheetData> from_json(const QByteArray& json) {
     s.lane_spacing = text_in(o, "lane_spacing");
     s.opposite_pulls = o.value(QLatin1String("opposite_pulls")).toBool();
     s.notes = text_in(o, "notes");
+    s.inspected = o.value(QLatin1String("inspected")).toBool();
     for (const auto& c : o.value(QLatin1String("cans")).toArray()) s.cans.push_back(can_from(c.toObject()));
     for (const auto& v : o.value(QLatin1String("pressures")).toArray()) {
         const QJsonArray a = v.toArray();
-        s.pressures.push_back({utf8(a.at(0).toString()), utf8(a.at(1).toString())});
+        const auto text = [&a](qsizetype n) { return utf8(a.at(n).toString()); };
+        s.pressures.push_back({text(0), text(1), text(2), text(3)});
     }
     for (const auto& v : o.value(QLatin1String("findings")).toArray()) {
         const QJsonArray a = v.toArray();
-        s.findings.push_back({utf8(a.at(0).toString()), utf8(a.at(1).toString()), utf8(a.at(2).toString())});
+        const auto text = [&a](qsizetype n) { return utf8(a.at(n).toString()); };
+        s.findings.push_back({text(0), text(1), text(2), text(3), text(4), text(5)});
     }
     for (const auto& v : o.value(QLatin1String("photos")).toArray()) s.photos.push_back(utf8(v.toString()));
     return s;

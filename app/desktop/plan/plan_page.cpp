@@ -73,7 +73,7 @@ PlanPage::PlanPage(Session& session, QWidget* parent)
     connect(add_action(tr("Save as a file…")), &QPushButton::clicked, this, &PlanPage::save);
     keep_ = add_action(tr("Keep in the book…"), true);
     connect(keep_, &QPushButton::clicked, this, &PlanPage::keep_as);
-    scene_ = new PlanScene(document_, {theme(), 1.0}, this);
+    scene_ = new PlanScene(document_, {theme(), 1.0, 0.0}, this);
     view_ = new PlanView(*scene_);
     auto* columns = new QHBoxLayout;
     columns->setSpacing(12);

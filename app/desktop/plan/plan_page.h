@@ -40,6 +40,7 @@ class PlanPage : public Page {
     void theme_changed() override;
     void book_changed() override;
     bool copy() override;
+    bool can_print() const override { return true; }
     bool print(QPrinter& printer) override;
     bool may_close() override;
     /// Reads a plan file; says so where it cannot be read. Asks before changes are given up.

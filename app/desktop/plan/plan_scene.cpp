@@ -29,10 +29,10 @@ QPainterPath path_of(const plan::Polygon& polygon) {
     return path;
 }
 
-/// As wide as on the screen, however far the drawing is zoomed.
-QPen cosmetic(const QColor& colour, double width, const Inking& inking) {
-    QPen pen(colour, width * inking.dots);
-    pen.setCosmetic(true);
+QPen pen_of(const QColor& colour, double width, const Inking& inking) {
+    QPen pen(colour, inking.unit > 0.0 ? width * inking.unit : width);
+    // Not on paper: a picture of a page keeps such widths when it is shown smaller.
+    pen.setCosmetic(inking.unit <= 0.0);
     return pen;
 }
 
@@ -72,12 +72,12 @@ class HeadItem : public QGraphicsItem {
         const double width = isSelected() ? 2.2 : 1.0;
         p->setBrush(Qt::NoBrush);
         const QPainterPath reach = reach_of(head);
-        p->setPen(cosmetic(l.surface, width + 2.0, inking_));
+        p->setPen(pen_of(l.surface, width + 1.4, inking_));
         p->drawPath(reach);
-        p->setPen(cosmetic(ink, width, inking_));
+        p->setPen(pen_of(ink, width, inking_));
         p->drawPath(reach);
         p->setBrush(ink);
-        p->setPen(cosmetic(l.surface, 1.0, inking_));
+        p->setPen(pen_of(l.surface, 1.0, inking_));
         const double dot = std::max(radius_ * 0.035, 0.15);
         p->drawEllipse(QPointF(0, 0), dot, dot);
     }
@@ -181,7 +181,7 @@ void PlanScene::rebuild() {
     heads_.clear();
     can_items_.clear();
     const Look& l = look(inking_.theme);
-    const QPen edge = cosmetic(l.ink, 1.6, inking_);
+    const QPen edge = pen_of(l.ink, 1.6, inking_);
     field_ = addPixmap(QPixmap());
     field_->setZValue(0);
     field_->setTransformationMode(Qt::SmoothTransformation);
@@ -210,13 +210,14 @@ void PlanScene::restyle(Theme theme) {
 }
 
 void PlanScene::draw_on_paper(QPainter& painter, const QRectF& target, const QRectF& part, double dots) {
-    PlanScene paper(document_, {Theme::light, dots});
+    const double scale = std::min(target.width() / part.width(), target.height() / part.height());
+    PlanScene paper(document_, {Theme::light, dots, dots / scale});
     paper.set_field_shown(field_shown_);
     paper.set_dry_shown(dry_shown_);
     paper.set_cans(cans_);
     paper.choose(chosen());
     painter.setRenderHint(QPainter::Antialiasing);
-    paper.render(&painter, target, part, Qt::KeepAspectRatio);
+    paper.render(&painter, QRectF(target.topLeft(), part.size() * scale), part);
 }
 
 void PlanScene::paint_field() {

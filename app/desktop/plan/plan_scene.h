@@ -19,10 +19,11 @@ namespace evenfall::desktop {
 
 class HeadItem;
 
-/// How lines and marks are drawn: their colours, and how many dots of the device make one of the screen.
+/// How lines and marks are drawn.
 struct Inking {
     Theme theme;
-    double dots;
+    double dots;  ///< of the device for one of the screen, for marks that keep their size
+    double unit;  ///< units of the plan for one dot of the screen; 0: lines keep their width in every zoom
 };
 
 class PlanScene : public QGraphicsScene {
@@ -38,7 +39,8 @@ class PlanScene : public QGraphicsScene {
     void set_cans(std::vector<CanMark> cans);
     /// Draws everything anew; what was chosen stays chosen.
     void restyle(Theme theme);
-    /// As on paper, whatever the window looks like. @param dots  of the painter's device for one of the screen
+    /// As on paper, whatever the window looks like, at the top of `target`.
+    /// @param dots  of the painter's device for one of the screen
     void draw_on_paper(QPainter& painter, const QRectF& target, const QRectF& part, double dots);
     /// The chosen head, or -1.
     int chosen() const;

@@ -28,6 +28,7 @@
 #include <QStandardPaths>
 #include <QUrl>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace evenfall::desktop {
 
@@ -93,7 +94,7 @@ ReportsPage::ReportsPage(Session& session, QWidget* parent)
     left->addWidget(files_, 1);
     left->addStretch(0);
     auto* choices = card(left);
-    choices->setFixedWidth(320);
+    choices->setFixedWidth(std::max(320, choices->sizeHint().width()));
     columns->addWidget(choices);
     auto* right = new QVBoxLayout;
     auto* tools = new QHBoxLayout;
@@ -125,8 +126,9 @@ ReportsPage::ReportsPage(Session& session, QWidget* parent)
     });
     printer_->setPageSize(QPageSize(QPageSize::Letter));
     connect(write_, &QPushButton::clicked, this, [this] {
+        const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
         const QString folder = QFileDialog::getExistingDirectory(
-            this, tr("Folder for the files"), QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+            this, tr("Folder for the files"), QFileInfo::exists(documents) ? documents : QDir::homePath());
         if (!folder.isEmpty()) write(folder);
     });
     connect(files_, &QListWidget::itemActivated, this, [](QListWidgetItem* item) {

@@ -26,6 +26,7 @@ class ReportsPage : public Page {
     ~ReportsPage() override;
     void book_changed() override;
     void units_changed() override { preview(); }
+    bool can_print() const override { return report_.has_value(); }
     bool print(QPrinter& printer) override;
 
     void choose(ReportKind kind, const QString& site, const QString& test);

@@ -29,6 +29,7 @@ class ReviewPage : public Page {
     void book_changed() override;
     void theme_changed() override { show_queue(); }
     bool copy() override;
+    bool can_print() const override { return shown_case().has_value(); }
     bool print(QPrinter& printer) override;
 
     /// Brings filings in, judged by the program chosen.

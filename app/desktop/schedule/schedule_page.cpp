@@ -173,6 +173,7 @@ void SchedulePage::build_answer() {
     starts_ = new FigureTable(tr("Start times in one month"));
     month_ = new QComboBox;
     month_->setAccessibleName(tr("Month shown"));
+    month_->setMinimumContentsLength(10);
     connect(month_, &QComboBox::currentIndexChanged, this, &SchedulePage::show_month);
     tabs_->addTab(minutes_, tr("Minutes a week"));
     tabs_->addTab(month_stations_, tr("One month"));

@@ -35,6 +35,7 @@ class SchedulePage : public Page {
     void theme_changed() override { show_answer(); }
     void book_changed() override;
     bool copy() override;
+    bool can_print() const override { return answer_.has_value(); }
     bool print(QPrinter& printer) override;
 
     void show_site(const std::string& site);

@@ -235,6 +235,7 @@ void SeasonPage::show_findings() {
         findings_->addItem(record_words(f.record) + QStringLiteral(": ") + dated_words(f.sentence));
     }
     if (findings_->count() == 0) findings_->addItem(tr("Nothing stands out."));
+    findings_->setCurrentRow(0);
 }
 
 void SeasonPage::open_finding() {

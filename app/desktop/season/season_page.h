@@ -30,6 +30,7 @@ class SeasonPage : public Page {
     void theme_changed() override { show_tables(); }
     void book_changed() override;
     bool copy() override;
+    bool can_print() const override { return answer_.has_value(); }
     bool print(QPrinter& printer) override;
     const std::optional<workflow::SeasonAnswer>& answer() const { return answer_; }
     QListWidget* findings() const { return findings_; }

@@ -42,7 +42,7 @@ QString named(const QString& name, const std::optional<Q>& value, UnitsShown uni
 }
 
 QString month_year(calendar::Month month) {
-    static const QStringList names = SeasonView::tr("Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec").split(QLatin1Char(' '));
+    const QStringList names = SeasonView::tr("Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec").split(QLatin1Char(' '));
     return names.value(static_cast<int>(static_cast<unsigned>(month.month())) - 1) + QLatin1Char(' ') +
            QString::number(static_cast<int>(month.year()));
 }

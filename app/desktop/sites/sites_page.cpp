@@ -3,6 +3,7 @@
 
 #include "app/desktop/figure_table.h"
 #include "app/desktop/sites/sites_model.h"
+#include "app/desktop/table_words.h"
 #include "app/desktop/task.h"
 #include "core/store/site_store.h"
 
@@ -18,6 +19,7 @@
 #include <QSplitter>
 #include <QTableView>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace evenfall::desktop {
 
@@ -54,9 +56,15 @@ SitesPage::SitesPage(Session& session, QWidget* parent)
     table_->horizontalHeader()->setStretchLastSection(true);
     table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     const int widths[] = {180, 145, 66, 92, 104, 176};
-    for (int c = 0; c < 6; ++c) table_->setColumnWidth(c, widths[c]);
+    for (int c = 0; c < 6; ++c) {
+        // Words of another language may be longer; the arrow of the sorting is above them.
+        table_->setColumnWidth(c, std::max(widths[c], table_->horizontalHeader()->sectionSizeHint(c)));
+    }
+    none_ = faint({});
+    none_->setWordWrap(true);
     auto* list = new QVBoxLayout;
     list->addWidget(table_);
+    list->addWidget(none_);
     auto* below = new QVBoxLayout;
     auto* head = new QHBoxLayout;
     name_ = heading({});
@@ -74,6 +82,8 @@ SitesPage::SitesPage(Session& session, QWidget* parent)
 
     connect(search_, &QLineEdit::textChanged, filter_, &SitesFilter::set_words);
     connect(only_, &QCheckBox::toggled, filter_, &SitesFilter::set_only_attention);
+    connect(search_, &QLineEdit::textChanged, this, &SitesPage::show_found);
+    connect(only_, &QCheckBox::toggled, this, &SitesPage::show_found);
     connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &SitesPage::show_chosen);
     connect(table_, &QTableView::activated, this, [this] {
         if (!chosen().empty()) Q_EMIT season_wanted(chosen());
@@ -89,8 +99,20 @@ SitesPage::SitesPage(Session& session, QWidget* parent)
 void SitesPage::book_changed() {
     model_->set_rows(session().has_book() ? site_rows(session().book()) : std::vector<SiteRow>(), session().units());
     table_->selectRow(0);
+    show_found();
     show_chosen();
     if (model_->rowCount() > 0) QMetaObject::invokeMethod(this, &SitesPage::judge_all, Qt::QueuedConnection);
+}
+
+void SitesPage::show_found() {
+    const bool any = filter_->rowCount() > 0;
+    if (any && !table_->currentIndex().isValid()) table_->selectRow(0);
+    none_->setVisible(!any);
+    if (any) return;
+    none_->setText(!session().has_book()      ? tr("No book is open.")
+                   : model_->rowCount() == 0  ? tr("There is no site in this book yet. Bring some in on the Import page.")
+                   : only_->isChecked()       ? tr("No site that needs attention matches.")
+                                              : tr("No site matches \"%1\".").arg(search_->text()));
 }
 
 void SitesPage::showEvent(QShowEvent* event) {
@@ -159,9 +181,9 @@ void SitesPage::show_chosen() {
             return FigureCell{text, std::nullopt, number, false, false};
         };
         cells.push_back({plain(q(a.code)), plain(q(a.name)), plain(shown(a.size.quantity(), session().units()), true),
-                         plain(a.plant.empty() ? not_recorded() : q(a.plant)),
-                         plain(a.head_type.empty() ? not_recorded() : q(a.head_type)),
-                         plain(a.soil.empty() ? not_recorded() : q(a.soil)),
+                         plain(a.plant.empty() ? not_recorded() : key_words(a.plant)),
+                         plain(a.head_type.empty() ? not_recorded() : key_words(a.head_type)),
+                         plain(a.soil.empty() ? not_recorded() : key_words(a.soil)),
                          plain(a.meter.empty() ? not_recorded() : q(a.meter))});
     }
     areas_->fill({tr("Area"), tr("Name"), tr("Size"), tr("Plant"), tr("Heads"), tr("Soil"), tr("Meter")}, cells);

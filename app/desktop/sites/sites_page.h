@@ -35,6 +35,8 @@ class SitesPage : public Page {
     void showEvent(QShowEvent* event) override;
 
   private:
+    /// What is found by search and filter: the first is chosen where none is, and none is said in words.
+    void show_found();
     void judge_all();
     void show_chosen();
     std::string chosen() const;
@@ -43,6 +45,7 @@ class SitesPage : public Page {
     SitesFilter* filter_;
     QLineEdit* search_;
     QCheckBox* only_;
+    QLabel* none_;
     QTableView* table_;
     QLabel* name_;
     QLabel* attention_;

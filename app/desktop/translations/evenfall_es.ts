@@ -574,6 +574,222 @@
         <source>more than the program has left</source>
         <translation>más de lo que le queda al programa</translation>
     </message>
+    <message>
+        <source>coarse sand</source>
+        <translation>arena gruesa</translation>
+    </message>
+    <message>
+        <source>medium sand</source>
+        <translation>arena media</translation>
+    </message>
+    <message>
+        <source>fine sand</source>
+        <translation>arena fina</translation>
+    </message>
+    <message>
+        <source>sand</source>
+        <translation>arena</translation>
+    </message>
+    <message>
+        <source>loamy sand</source>
+        <translation>arena franca</translation>
+    </message>
+    <message>
+        <source>sandy loam</source>
+        <translation>franco arenoso</translation>
+    </message>
+    <message>
+        <source>fine sandy loam</source>
+        <translation>franco arenoso fino</translation>
+    </message>
+    <message>
+        <source>very fine sandy loam</source>
+        <translation>franco arenoso muy fino</translation>
+    </message>
+    <message>
+        <source>loam</source>
+        <translation>franco</translation>
+    </message>
+    <message>
+        <source>silt loam</source>
+        <translation>franco limoso</translation>
+    </message>
+    <message>
+        <source>silt</source>
+        <translation>limo</translation>
+    </message>
+    <message>
+        <source>sandy clay loam</source>
+        <translation>franco arcillo arenoso</translation>
+    </message>
+    <message>
+        <source>clay loam</source>
+        <translation>franco arcilloso</translation>
+    </message>
+    <message>
+        <source>silty clay loam</source>
+        <translation>franco arcillo limoso</translation>
+    </message>
+    <message>
+        <source>sandy clay</source>
+        <translation>arcilla arenosa</translation>
+    </message>
+    <message>
+        <source>silty clay</source>
+        <translation>arcilla limosa</translation>
+    </message>
+    <message>
+        <source>clay</source>
+        <translation>arcilla</translation>
+    </message>
+    <message>
+        <source>rotor</source>
+        <translation>de turbina</translation>
+    </message>
+    <message>
+        <source>impact</source>
+        <translation>de impacto</translation>
+    </message>
+    <message>
+        <source>spray</source>
+        <translation>difusor</translation>
+    </message>
+    <message>
+        <source>drip</source>
+        <translation>goteo</translation>
+    </message>
+    <message>
+        <source>pivot</source>
+        <translation>pivote</translation>
+    </message>
+    <message>
+        <source>solid set</source>
+        <translation>cobertura total</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>no se conoce</translation>
+    </message>
+    <message>
+        <source>cool-season</source>
+        <translation>de clima frío</translation>
+    </message>
+    <message>
+        <source>warm-season</source>
+        <translation>de clima cálido</translation>
+    </message>
+    <message>
+        <source>cool season</source>
+        <translation>de clima frío</translation>
+    </message>
+    <message>
+        <source>warm season</source>
+        <translation>de clima cálido</translation>
+    </message>
+    <message>
+        <source>minor</source>
+        <translation>leve</translation>
+    </message>
+    <message>
+        <source>moderate</source>
+        <translation>mediano</translation>
+    </message>
+    <message>
+        <source>severe</source>
+        <translation>grave</translation>
+    </message>
+    <message>
+        <source>head tilted</source>
+        <translation>aspersor inclinado</translation>
+    </message>
+    <message>
+        <source>head sunken</source>
+        <translation>aspersor hundido</translation>
+    </message>
+    <message>
+        <source>head too high</source>
+        <translation>aspersor demasiado alto</translation>
+    </message>
+    <message>
+        <source>nozzle clogged</source>
+        <translation>boquilla obstruida</translation>
+    </message>
+    <message>
+        <source>nozzle worn</source>
+        <translation>boquilla gastada</translation>
+    </message>
+    <message>
+        <source>nozzles mixed</source>
+        <translation>boquillas mezcladas</translation>
+    </message>
+    <message>
+        <source>nozzle wrong for its arc</source>
+        <translation>boquilla que no corresponde a su arco</translation>
+    </message>
+    <message>
+        <source>arc off</source>
+        <translation>arco desajustado</translation>
+    </message>
+    <message>
+        <source>not rotating</source>
+        <translation>no gira</translation>
+    </message>
+    <message>
+        <source>does not retract</source>
+        <translation>no se retrae</translation>
+    </message>
+    <message>
+        <source>leaking at the head</source>
+        <translation>fuga en el aspersor</translation>
+    </message>
+    <message>
+        <source>drains at the lowest head</source>
+        <translation>desagua por el aspersor más bajo</translation>
+    </message>
+    <message>
+        <source>head broken or missing</source>
+        <translation>aspersor roto o ausente</translation>
+    </message>
+    <message>
+        <source>leak in the line</source>
+        <translation>fuga en la tubería</translation>
+    </message>
+    <message>
+        <source>valve does not close or open</source>
+        <translation>la válvula no cierra o no abre</translation>
+    </message>
+    <message>
+        <source>blocked by plants or things</source>
+        <translation>tapado por plantas u objetos</translation>
+    </message>
+    <message>
+        <source>misting</source>
+        <translation>neblina</translation>
+    </message>
+    <message>
+        <source>pressure too low</source>
+        <translation>presión demasiado baja</translation>
+    </message>
+    <message>
+        <source>overspray onto paving or buildings</source>
+        <translation>riega pavimento o edificios</translation>
+    </message>
+    <message>
+        <source>reclaimed water off target</source>
+        <translation>agua regenerada fuera del césped</translation>
+    </message>
+    <message>
+        <source>runoff</source>
+        <translation>escorrentía</translation>
+    </message>
+    <message>
+        <source>heads too far apart</source>
+        <translation>aspersores demasiado separados</translation>
+    </message>
+    <message>
+        <source>backflow protection missing or untested</source>
+        <translation>falta o sin revisar la protección contra reflujo</translation>
+    </message>
 </context>
 <context>
     <name>EvidenceView</name>
@@ -1859,6 +2075,101 @@
     </message>
 </context>
 <context>
+    <name>SheetLists</name>
+    <message>
+        <source>%1 (not found)</source>
+        <translation>%1 (no se encuentra)</translation>
+    </message>
+    <message>
+        <source>What was seen</source>
+        <translation>Qué se vio</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Dónde</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Cuántos</translation>
+    </message>
+    <message>
+        <source>How bad</source>
+        <translation>Gravedad</translation>
+    </message>
+    <message>
+        <source>Put right</source>
+        <translation>Corregido</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Observación</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Hallazgos</translation>
+    </message>
+    <message>
+        <source>yes, before the test</source>
+        <translation>sí, antes de la prueba</translation>
+    </message>
+    <message>
+        <source>Where measured</source>
+        <translation>Dónde se midió</translation>
+    </message>
+    <message>
+        <source>Pressure, with unit</source>
+        <translation>Presión, con unidad</translation>
+    </message>
+    <message>
+        <source>Nozzle from</source>
+        <translation>Boquilla desde</translation>
+    </message>
+    <message>
+        <source>Nozzle to</source>
+        <translation>Boquilla hasta</translation>
+    </message>
+    <message>
+        <source>Pressures</source>
+        <translation>Presiones</translation>
+    </message>
+    <message>
+        <source>The ground was looked over, whatever was found</source>
+        <translation>Se revisó el terreno, se hallara algo o no</translation>
+    </message>
+    <message>
+        <source>Inspection</source>
+        <translation>Revisión</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notas</translation>
+    </message>
+    <message>
+        <source>Weather, soil, what to look at next time</source>
+        <translation>Tiempo, suelo, qué mirar la próxima vez</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Add photos…</source>
+        <translation>Añadir fotos…</translation>
+    </message>
+    <message>
+        <source>Remove from the list</source>
+        <translation>Quitar de la lista</translation>
+    </message>
+    <message>
+        <source>Add photos</source>
+        <translation>Añadir fotos</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png)</source>
+        <translation>Imágenes (*.jpg *.jpeg *.png)</translation>
+    </message>
+</context>
+<context>
     <name>Shown</name>
     <message>
         <source>not recorded</source>
@@ -2680,6 +2991,22 @@
     <message>
         <source>Rows, columns and spacing</source>
         <translation>Filas, columnas y separación</translation>
+    </message>
+    <message>
+        <source>%1, area %2, %3</source>
+        <translation>%1, zona %2, %3</translation>
+    </message>
+    <message>
+        <source>The book has another sheet with the name %1, and a field sheet is not overwritten. Give this one a name of its own.</source>
+        <translation>El libro tiene otra hoja con el nombre %1, y una hoja de campo no se sobrescribe. Dé a esta un nombre propio.</translation>
+    </message>
+    <message>
+        <source>Catches in %1</source>
+        <translation>Lecturas en %1</translation>
+    </message>
+    <message>
+        <source>Catch test %1, area %2, %3</source>
+        <translation>Prueba de captación %1, zona %2, %3</translation>
     </message>
 </context>
 <context>
@@ -4506,6 +4833,22 @@ Qué tan seguro: %3</translation>
         <source>Meter</source>
         <translation>Medidor</translation>
     </message>
+    <message>
+        <source>No book is open.</source>
+        <translation>No hay ningún libro abierto.</translation>
+    </message>
+    <message>
+        <source>There is no site in this book yet. Bring some in on the Import page.</source>
+        <translation>Este libro aún no tiene sitios. Traiga algunos en la página Importar.</translation>
+    </message>
+    <message>
+        <source>No site that needs attention matches.</source>
+        <translation>Ningún sitio que requiera atención coincide.</translation>
+    </message>
+    <message>
+        <source>No site matches &quot;%1&quot;.</source>
+        <translation>Ningún sitio coincide con «%1».</translation>
+    </message>
 </context>
 <context>
     <name>evenfall::desktop::StartPage</name>
@@ -4561,64 +4904,20 @@ Qué tan seguro: %3</translation>
         <source>None yet. Books that you open are listed here.</source>
         <translation>Todavía ninguno. Los libros que abra aparecen aquí.</translation>
     </message>
+    <message>
+        <source>Double click or Return opens one.</source>
+        <translation>Doble clic o Intro abre uno.</translation>
+    </message>
+    <message>
+        <source>with entries of the field sheet that are not in the book</source>
+        <translation>con anotaciones de la hoja de campo que no están en el libro</translation>
+    </message>
 </context>
 <context>
     <name>evenfall::desktop::TextTable</name>
     <message>
-        <source>Where measured</source>
-        <translation>Dónde se midió</translation>
-    </message>
-    <message>
-        <source>Pressure, with unit</source>
-        <translation>Presión, con unidad</translation>
-    </message>
-    <message>
-        <source>Pressures</source>
-        <translation>Presiones</translation>
-    </message>
-    <message>
-        <source>What was seen</source>
-        <translation>Qué se vio</translation>
-    </message>
-    <message>
-        <source>Where</source>
-        <translation>Dónde</translation>
-    </message>
-    <message>
-        <source>How many</source>
-        <translation>Cuántos</translation>
-    </message>
-    <message>
-        <source>Findings</source>
-        <translation>Hallazgos</translation>
-    </message>
-    <message>
-        <source>Notes</source>
-        <translation>Notas</translation>
-    </message>
-    <message>
-        <source>Weather, soil, what to look at next time</source>
-        <translation>Tiempo, suelo, qué mirar la próxima vez</translation>
-    </message>
-    <message>
-        <source>Photos</source>
-        <translation>Fotos</translation>
-    </message>
-    <message>
-        <source>Add photos…</source>
-        <translation>Añadir fotos…</translation>
-    </message>
-    <message>
-        <source>Remove from the list</source>
-        <translation>Quitar de la lista</translation>
-    </message>
-    <message>
-        <source>Add photos</source>
-        <translation>Añadir fotos</translation>
-    </message>
-    <message>
-        <source>Pictures (*.jpg *.jpeg *.png)</source>
-        <translation>Imágenes (*.jpg *.jpeg *.png)</translation>
+        <source>Row %1, %2: %3</source>
+        <translation>Fila %1, %2: %3</translation>
     </message>
 </context>
 <context>
@@ -4698,6 +4997,41 @@ Qué tan seguro: %3</translation>
     <message>
         <source>&quot;%1&quot;, which the book now has for the %2; a choice holds for the values it was made on</source>
         <translation>&quot;%1&quot;, que el libro tiene ahora para %2; una elección vale para los valores sobre los que se hizo</translation>
+    </message>
+</context>
+<context>
+    <name>field sheet</name>
+    <message>
+        <source>a number of minutes</source>
+        <translation>un número de minutos</translation>
+    </message>
+    <message>
+        <source>a number, 0 or more</source>
+        <translation>un número, 0 o más</translation>
+    </message>
+    <message>
+        <source>a pressure above 0 with its unit, such as 42 psi</source>
+        <translation>una presión mayor que 0 con su unidad, como 42 psi</translation>
+    </message>
+    <message>
+        <source>where it was measured</source>
+        <translation>dónde se midió</translation>
+    </message>
+    <message>
+        <source>no less than the lower end of the range, %1</source>
+        <translation>no menos que el extremo inferior del intervalo, %1</translation>
+    </message>
+    <message>
+        <source>one of the list</source>
+        <translation>uno de la lista</translation>
+    </message>
+    <message>
+        <source>a whole number, 1 or more</source>
+        <translation>un número entero, 1 o más</translation>
+    </message>
+    <message>
+        <source>minor, moderate or severe</source>
+        <translation>leve, mediano o grave</translation>
     </message>
 </context>
 <context>
