@@ -3,6 +3,7 @@
 #include "app/desktop/core_words.h"
 #include "app/desktop/finding_words.h"
 #include "app/desktop/main_window.h"
+#include "app/desktop/month_words.h"
 #include "app/desktop/table_words.h"
 #include "core/audit/finding.h"
 #include "core/budget/program.h"
@@ -141,8 +142,10 @@ TEST_CASE("fixed sentences of the core are shown in Spanish too, and English sta
     CHECK(dated_words("2025-01 to 2025-12: Some areas have no account.") ==
           QString::fromUtf8("2025-01 a 2025-12: Algunas zonas no tienen balance."));
     CHECK(dated_words("2025-01: odd") == QStringLiteral("2025-01: odd"));
+    CHECK(month_title(calendar::parse_month("2025-01").value()) == QStringLiteral("ene 2025"));
     install_language(QStringLiteral("en"));
     CHECK(core_words(english.front()) == q(english.front()));
+    CHECK(month_title(calendar::parse_month("2025-01").value()) == QStringLiteral("Jan 2025"));
     CHECK(key_words("sandy_loam") == QStringLiteral("sandy loam"));
     CHECK(sentence_words(finding, UnitsShown::us) == QStringLiteral("a leak, in English"));
 }

@@ -5,6 +5,7 @@
 #include "app/desktop/core_words.h"
 #include "app/desktop/figure.h"
 #include "app/desktop/figure_table.h"
+#include "app/desktop/month_words.h"
 #include "app/desktop/paper.h"
 #include "app/desktop/schedule/schedule_view.h"
 #include "app/desktop/season/season_range.h"

@@ -2,6 +2,7 @@
 #include "app/desktop/schedule/schedule_view.h"
 
 #include "app/desktop/core_words.h"
+#include "app/desktop/month_words.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -98,15 +99,6 @@ Figure shortfall(const workflow::ScheduleAnswer& answer, const ScheduleMonth& mo
 }
 
 }  // namespace
-
-QString month_name(calendar::Month month) {
-    const QStringList names = ScheduleView::tr("Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec").split(QLatin1Char(' '));
-    return names.value(static_cast<int>(static_cast<unsigned>(month.month())) - 1);
-}
-
-QString month_title(calendar::Month month) {
-    return month_name(month) + QLatin1Char(' ') + QString::number(static_cast<int>(month.year()));
-}
 
 QString day_title(int weekday) {
     return ScheduleView::tr("Mon Tue Wed Thu Fri Sat Sun").split(QLatin1Char(' ')).value(weekday);

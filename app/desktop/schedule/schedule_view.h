@@ -26,8 +26,6 @@ std::vector<Figure> schedule_figures(const workflow::ScheduleAnswer& answer);
 /// what was assumed.
 QStringList schedule_findings(const workflow::ScheduleAnswer& answer);
 
-QString month_name(calendar::Month month);   ///< "Jan"
-QString month_title(calendar::Month month);  ///< "Jan 2026"
 /// "Mon", "Tue" and so on; 0 is Monday.
 QString day_title(int weekday);
 /// "Mon, Wed, Fri, 22:00–06:00, 2 at once".

@@ -2,6 +2,7 @@
 #include "app/desktop/season/season_view.h"
 
 #include "app/desktop/core_words.h"
+#include "app/desktop/month_words.h"
 #include "core/calendar/date.h"
 
 #include <QCoreApplication>
@@ -39,12 +40,6 @@ bool any_assumed(const budget::SeasonResult& result, const char* topic) {
 template <class Q>
 QString named(const QString& name, const std::optional<Q>& value, UnitsShown units, const QString& from) {
     return SeasonView::tr("%1: %2, from %3").arg(name, shown(value, units), from);
-}
-
-QString month_year(calendar::Month month) {
-    const QStringList names = SeasonView::tr("Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec").split(QLatin1Char(' '));
-    return names.value(static_cast<int>(static_cast<unsigned>(month.month())) - 1) + QLatin1Char(' ') +
-           QString::number(static_cast<int>(month.year()));
 }
 
 reports::Cell cell_of(const std::optional<units::Volume>& v, double per_si) {
@@ -180,7 +175,7 @@ Figure season_figure(const workflow::SeasonAnswer& answer, const budget::SeasonF
 }
 
 std::vector<Figure> season_figures(const workflow::SeasonAnswer& answer, UnitsShown units) {
-    const QString when = month_year(answer.result.from) + QStringLiteral(" – ") + month_year(answer.result.to);
+    const QString when = month_title(answer.result.from) + QStringLiteral(" – ") + month_title(answer.result.to);
     std::vector<Figure> out;
     for (const auto column : {SeasonColumn::use, SeasonColumn::budget, SeasonColumn::over_budget, SeasonColumn::need,
                               SeasonColumn::avoidable, SeasonColumn::leak}) {
@@ -193,7 +188,7 @@ ChartView use_chart(const workflow::SeasonAnswer& answer, UnitsShown units) {
     auto table = volume_table({{"use", SeasonView::tr("Use")}, {"budget", SeasonView::tr("Budget")}, {"need", SeasonView::tr("Need")}}, units);
     const double per = volume_unit(units).per_si;
     for (const auto& m : answer.result.months) {
-        table.add(calendar::format_month(m.month), {reports::text(utf8(month_year(m.month))), cell_of(m.use, per),
+        table.add(calendar::format_month(m.month), {reports::text(utf8(month_title(m.month))), cell_of(m.use, per),
                                                     cell_of(m.budget, per), cell_of(m.need, per)});
     }
     ChartView view{chart_of(table, {reports::Tone::use, reports::Tone::budget, reports::Tone::need}, reports::Draw::bar, units),
@@ -219,7 +214,7 @@ ChartView cumulative_chart(const workflow::SeasonAnswer& answer, UnitsShown unit
         add(use, m.use);
         add(budget, m.budget);
         table.add(calendar::format_month(m.month),
-                  {reports::text(utf8(month_year(m.month))), cell_of(use, per), cell_of(budget, per)});
+                  {reports::text(utf8(month_title(m.month))), cell_of(use, per), cell_of(budget, per)});
     }
     return {chart_of(table, {reports::Tone::use, reports::Tone::budget}, reports::Draw::line, units), table,
             SeasonView::tr("Use and budget added up from the first month on; where a month is not known the line ends.")};
@@ -241,7 +236,7 @@ ChartView waste_chart(const workflow::SeasonAnswer& answer, UnitsShown units) {
     auto table = volume_table(columns, units);
     const double per = volume_unit(units).per_si;
     for (const auto& m : answer.result.months) {
-        std::vector<reports::Cell> cells{reports::text(utf8(month_year(m.month)))};
+        std::vector<reports::Cell> cells{reports::text(utf8(month_title(m.month)))};
         for (const auto part : parts) {
             cells.push_back(m.account ? reports::number(((*m.account).*part).si() / per) : reports::unknown());
         }
@@ -268,7 +263,7 @@ MonthsTable months_table(const workflow::SeasonAnswer& answer, UnitsShown units)
         }
         out.rows.push_back(std::move(row));
     };
-    for (const auto& m : answer.result.months) add(month_year(m.month), m, false);
+    for (const auto& m : answer.result.months) add(month_title(m.month), m, false);
     add(SeasonView::tr("Together"), answer.result.total, true);
     return out;
 }
@@ -278,7 +273,7 @@ MonthsTable areas_table(const workflow::SeasonAnswer& answer, UnitsShown units) 
     out.heads << SeasonView::tr("Area") << SeasonView::tr("Size") << SeasonView::tr("Multiplier");
     static constexpr std::array columns{SeasonColumn::use, SeasonColumn::budget, SeasonColumn::over_budget,
                                         SeasonColumn::need, SeasonColumn::avoidable, SeasonColumn::leak};
-    const QString when = month_year(answer.result.from) + QStringLiteral(" – ") + month_year(answer.result.to);
+    const QString when = month_title(answer.result.from) + QStringLiteral(" – ") + month_title(answer.result.to);
     for (const auto& area : answer.result.areas) {
         std::vector<FigureCell> row;
         row.push_back({q(area.name.empty() ? area.area : area.name), std::nullopt, false, false, false});

@@ -1107,6 +1107,13 @@
     </message>
 </context>
 <context>
+    <name>MonthWords</name>
+    <message>
+        <source>Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec</source>
+        <translation>ene feb mar abr may jun jul ago sep oct nov dic</translation>
+    </message>
+</context>
+<context>
     <name>ReviewView</name>
     <message>
         <source>= agrees</source>
@@ -1504,10 +1511,6 @@
         <translation>minutos que pasan del fin del horario, sumados sobre los días de una semana</translation>
     </message>
     <message>
-        <source>Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec</source>
-        <translation>ene feb mar abr may jun jul ago sep oct nov dic</translation>
-    </message>
-    <message>
         <source>Mon Tue Wed Thu Fri Sat Sun</source>
         <translation>lun mar mié jue vie sáb dom</translation>
     </message>
@@ -1685,10 +1688,6 @@
     <message>
         <source>%1: %2, from %3</source>
         <translation>%1: %2, de %3</translation>
-    </message>
-    <message>
-        <source>Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec</source>
-        <translation>ene feb mar abr may jun jul ago sep oct nov dic</translation>
     </message>
     <message>
         <source>By month</source>
