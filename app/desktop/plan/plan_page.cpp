@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/plan/plan_page.h"
 
+#include "app/desktop/core_words.h"
 #include "app/desktop/figure.h"
 #include "app/desktop/plan/audit_panel.h"
 #include "app/desktop/plan/plan_scene.h"
