@@ -34,6 +34,7 @@ namespace evenfall::desktop {
 
 ReportsPage::ReportsPage(Session& session, QWidget* parent)
     : Page(session, tr("Reports"), tr("Papers to sign, send and keep: look at the pages, then write the files."), parent),
+      asked_(session, [this] { preview(); }),
       printer_(std::make_unique<QPrinter>(QPrinter::HighResolution)) {
     printer_->setFullPage(true);
     printer_->setPageMargins(QMarginsF(0, 0, 0, 0));
@@ -134,6 +135,7 @@ ReportsPage::ReportsPage(Session& session, QWidget* parent)
     connect(files_, &QListWidget::itemActivated, this, [](QListWidgetItem* item) {
         QDesktopServices::openUrl(QUrl::fromLocalFile(item->data(Qt::UserRole).toString()));
     });
+    connect(&asked_, &BackgroundQuestion::said, state_, &QLabel::setText);
     kind_changed();
     book_changed();
 }
@@ -208,6 +210,7 @@ void ReportsPage::preview() {
                        (wanted.kind != ReportKind::audit_of_test || !wanted.test.empty()) &&
                        (wanted.kind != ReportKind::audit_of_site || test_->count() > 0);
     if (!ready) {
+        asked_.forget();
         report_.reset();
         state_->setText(!session().has_book()                     ? tr("No book is open.")
                         : wanted.site.empty()                     ? tr("There is no site in this book yet.")
@@ -217,42 +220,17 @@ void ReportsPage::preview() {
         pages_->updatePreview();
         return;
     }
-    if (building_) {
-        again_ = true;
-        return;
-    }
-    Task* task = session().start(tr("Making the report"));
-    if (!task) {
-        state_->setText(tr("Other work is going on; choose again when it has ended."));
-        return;
-    }
-    building_ = true;
-    state_->setText(tr("Making the report…"));
-    auto made = std::make_shared<std::optional<reports::Report>>();
-    connect(task, &Task::stopped_by_user, this, [this] {
-        building_ = false;
-        state_->setText(tr("Stopped."));
-    });
-    connect(task, &Task::finished, this, [this, made](const QString& error) {
-        building_ = false;
-        if (again_) {
-            again_ = false;
-            preview();
-            return;
-        }
-        report_ = std::move(*made);
-        state_->setText(error);
-        write_->setEnabled(report_.has_value());
-        pages_->updatePreview();
-        Q_EMIT previewed();
-    });
-    const std::string path = session().book_path().toStdString();
-    task->start([made, wanted, path](const TaskContext& context) {
-        const auto book = store::Book::open(path, store::Access::read_only);
-        context.check();
-        *made = build_report(book, wanted);
-        context.check();
-    });
+    if (!asked_.free()) return;
+    asked_.put<reports::Report>(
+        tr("Making the report"), tr("Making the report…"),
+        [wanted](const store::Book& book) { return build_report(book, wanted); },
+        [this](std::optional<reports::Report> report, const QString& error) {
+            report_ = std::move(report);
+            state_->setText(error);
+            write_->setEnabled(report_.has_value());
+            pages_->updatePreview();
+            Q_EMIT previewed();
+        });
 }
 
 void ReportsPage::paint(QPrinter* printer) const {

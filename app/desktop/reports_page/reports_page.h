@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/desktop/background_question.h"
 #include "app/desktop/page.h"
 #include "app/desktop/reports_page/report_order.h"
 
@@ -49,6 +50,7 @@ class ReportsPage : public Page {
     ReportOrder order() const;
     void paint(QPrinter* printer) const;
 
+    BackgroundQuestion asked_;
     QComboBox* kind_;
     QComboBox* site_;
     QComboBox* test_;
@@ -70,8 +72,6 @@ class ReportsPage : public Page {
     std::vector<std::filesystem::path> written_;
     std::filesystem::path print_program_;
     bool filling_ = false;
-    bool building_ = false;
-    bool again_ = false;
 };
 
 }  // namespace evenfall::desktop

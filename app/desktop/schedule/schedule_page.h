@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/desktop/background_question.h"
 #include "app/desktop/page.h"
 #include "app/workflow/schedule.h"
 
@@ -10,18 +11,16 @@
 #include <functional>
 #include <optional>
 
-class QCheckBox;
 class QComboBox;
 class QLabel;
 class QListWidget;
-class QSpinBox;
 class QTabWidget;
-class QTimeEdit;
 
 namespace evenfall::desktop {
 
 class FigureGrid;
 class FigureTable;
+class ScheduleChoices;
 
 /// The base schedule of a site: minutes per station and week, month by month, from which a person
 /// goes on by weather and by eye. Written as a table and as a calendar.
@@ -53,27 +52,15 @@ class SchedulePage : public Page {
     void answered();
 
   private:
-    void build_choices();
     void build_answer();
-    void site_chosen();
-    void rule_chosen();
     void ask();
+    void say(const QString& words);
     void show_answer();
     void show_month();
-    std::optional<schedule::WateringRule> own_rule() const;
     bool written(const QString& file, const std::function<void(const std::filesystem::path&)>& write);
 
-    QComboBox* site_;
-    QComboBox* from_;
-    QComboBox* to_;
-    QSpinBox* year_;
-    QComboBox* program_;
-    QComboBox* rule_;
-    QWidget* own_;
-    std::array<QCheckBox*, 7> days_{};
-    QTimeEdit* opens_;
-    QTimeEdit* closes_;
-    QSpinBox* at_once_;
+    BackgroundQuestion asked_;
+    ScheduleChoices* choices_;
     QLabel* state_;
     FigureGrid* figures_;
     QTabWidget* tabs_;
@@ -85,9 +72,6 @@ class SchedulePage : public Page {
     QPushButton* write_table_;
     QPushButton* write_calendar_;
     std::optional<workflow::ScheduleAnswer> answer_;
-    bool filling_ = false;
-    bool asking_ = false;
-    bool again_ = false;
 };
 
 }  // namespace evenfall::desktop

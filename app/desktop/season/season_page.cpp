@@ -9,7 +9,6 @@
 #include "app/desktop/season/readings_dialog.h"
 #include "app/desktop/season/season_range.h"
 #include "app/desktop/season/season_view.h"
-#include "app/desktop/task.h"
 #include "core/store/site_store.h"
 
 #include <QComboBox>
@@ -22,13 +21,13 @@
 #include <QPushButton>
 #include <QTabWidget>
 #include <QVBoxLayout>
-#include <memory>
 
 namespace evenfall::desktop {
 
 SeasonPage::SeasonPage(Session& session, QWidget* parent)
     : Page(session, tr("Season"), tr("What the turf needed, what was granted, what was used, and where the difference went."),
-           parent) {
+           parent),
+      asked_(session, [this] { ask(); }) {
     auto* row = new QHBoxLayout;
     row->setSpacing(12);
     site_ = new QComboBox;
@@ -95,6 +94,7 @@ SeasonPage::SeasonPage(Session& session, QWidget* parent)
     connect(findings_, &QListWidget::currentItemChanged, this, [show](QListWidgetItem* item) {
         show->setEnabled(item && item->data(Qt::UserRole).isValid());
     });
+    connect(&asked_, &BackgroundQuestion::said, this, &SeasonPage::say);
     show->setEnabled(false);
     book_changed();
 }
@@ -136,7 +136,8 @@ void SeasonPage::site_chosen() {
     }
     filling_ = false;
     if (!range) {
-        state_->setText(!session().has_book() ? tr("No book is open.")
+        asked_.forget();
+        say(!session().has_book() ? tr("No book is open.")
                         : site_->count() == 0 ? tr("There is no site in this book yet. Bring some in on the Import page.")
                                               : tr("The meters of this site have no readings yet."));
         show_answer();
@@ -146,11 +147,7 @@ void SeasonPage::site_chosen() {
 }
 
 void SeasonPage::ask() {
-    if (filling_ || site_->currentIndex() < 0 || from_->count() == 0) return;
-    if (asking_) {
-        again_ = true;
-        return;
-    }
+    if (filling_ || site_->currentIndex() < 0 || from_->count() == 0 || !asked_.free()) return;
     workflow::SeasonQuestion question{
         .site = utf8(site_->currentData().toString()),
         .from = *calendar::parse_month(utf8(from_->currentText())),
@@ -159,43 +156,24 @@ void SeasonPage::ask() {
         .rain = "nrcs",
         .quarter_rule = session().sheet().data().quarter_rule,
     };
-    const std::string path = session().book_path().toStdString();
-    auto found = std::make_shared<std::optional<workflow::SeasonAnswer>>();
-    Task* task = session().start(tr("Adding up the season"));
-    if (!task) {
-        state_->setText(tr("Other work is going on; choose again when it has ended."));
-        return;
-    }
-    state_->setText(tr("Adding up…"));
-    asking_ = true;
-    connect(task, &Task::stopped_by_user, this, [this] {
-        asking_ = false;
-        state_->setText(tr("Stopped."));
-    });
-    connect(task, &Task::finished, this, [this, found](const QString& error) {
-        asking_ = false;
-        if (again_) {
-            again_ = false;
-            ask();
-            return;
-        }
-        answer_ = std::move(*found);
-        if (answer_) sort_by_urgency(answer_->meter_findings);
-        state_->setText(error);
-        show_answer();
-        Q_EMIT answered();
-    });
-    // The worker has a book of its own: one connection must not be shared by two threads.
-    task->start([found, question, path](const TaskContext& context) {
-        const auto book = store::Book::open(path, store::Access::read_only);
-        context.check();
-        *found = workflow::answer_season(book, question);
-        context.check();
-    });
+    asked_.put<workflow::SeasonAnswer>(
+        tr("Adding up the season"), tr("Adding up…"),
+        [question](const store::Book& book) { return workflow::answer_season(book, question); },
+        [this](std::optional<workflow::SeasonAnswer> answer, const QString& error) {
+            answer_ = std::move(answer);
+            if (answer_) sort_by_urgency(answer_->meter_findings);
+            say(error);
+            show_answer();
+            Q_EMIT answered();
+        });
+}
+
+void SeasonPage::say(const QString& words) {
+    state_->setText(words);
+    state_->setVisible(!words.isEmpty());
 }
 
 void SeasonPage::show_answer() {
-    state_->setVisible(!state_->text().isEmpty());
     figures_->setVisible(answer_.has_value());
     tabs_->setVisible(answer_.has_value());
     show_findings();

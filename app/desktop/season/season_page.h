@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/desktop/background_question.h"
 #include "app/desktop/page.h"
 #include "app/workflow/season.h"
 
@@ -42,11 +43,13 @@ class SeasonPage : public Page {
   private:
     void site_chosen();
     void ask();
+    void say(const QString& words);
     void show_answer();
     void show_tables();
     void show_findings();
     void open_finding();
 
+    BackgroundQuestion asked_;
     QComboBox* site_;
     QComboBox* from_;
     QComboBox* to_;
@@ -62,8 +65,6 @@ class SeasonPage : public Page {
     QLabel* state_;
     std::optional<workflow::SeasonAnswer> answer_;
     bool filling_ = false;
-    bool asking_ = false;
-    bool again_ = false;  ///< another choice was made while one was being worked out
 };
 
 }  // namespace evenfall::desktop

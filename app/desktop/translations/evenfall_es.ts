@@ -2202,6 +2202,33 @@
     </message>
 </context>
 <context>
+    <name>evenfall::desktop</name>
+    <message>
+        <source>Write the table…</source>
+        <translation>Escribir la tabla…</translation>
+    </message>
+    <message>
+        <source>Write the calendar…</source>
+        <translation>Escribir el calendario…</translation>
+    </message>
+    <message>
+        <source>Write the table</source>
+        <translation>Escribir la tabla</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tablas (*.csv)</translation>
+    </message>
+    <message>
+        <source>Write the calendar</source>
+        <translation>Escribir el calendario</translation>
+    </message>
+    <message>
+        <source>Calendars (*.ics)</source>
+        <translation>Calendarios (*.ics)</translation>
+    </message>
+</context>
+<context>
     <name>evenfall::desktop::ApplicationDialog</name>
     <message>
         <source>New application</source>
@@ -2329,6 +2356,17 @@
     <message>
         <source>Head %1, %2: %3</source>
         <translation>Aspersor %1, %2: %3</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::BackgroundQuestion</name>
+    <message>
+        <source>Other work is going on; choose again when it has ended.</source>
+        <translation>Hay otro trabajo en marcha; vuelva a elegir cuando termine.</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Detenido.</translation>
     </message>
 </context>
 <context>
@@ -4244,16 +4282,8 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         <translation>Preparando el informe</translation>
     </message>
     <message>
-        <source>Other work is going on; choose again when it has ended.</source>
-        <translation>Hay otro trabajo en curso; elija de nuevo cuando haya terminado.</translation>
-    </message>
-    <message>
         <source>Making the report…</source>
         <translation>Preparando el informe…</translation>
-    </message>
-    <message>
-        <source>Stopped.</source>
-        <translation>Detenido.</translation>
     </message>
     <message>
         <source>Writing the files</source>
@@ -4364,39 +4394,7 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
     </message>
 </context>
 <context>
-    <name>evenfall::desktop::SchedulePage</name>
-    <message>
-        <source>Schedule</source>
-        <translation>Programa de riego</translation>
-    </message>
-    <message>
-        <source>The base from which to go on: minutes for each station and week, month by month. Adjust it to the weather and to what the ground shows; local watering rules come first.</source>
-        <translation>La base de la que partir: minutos por estación y semana, mes a mes. Ajústela al clima y a lo que muestre el terreno; las normas locales de riego van primero.</translation>
-    </message>
-    <message>
-        <source>Write the table…</source>
-        <translation>Escribir la tabla…</translation>
-    </message>
-    <message>
-        <source>Write the calendar…</source>
-        <translation>Escribir el calendario…</translation>
-    </message>
-    <message>
-        <source>Write the table</source>
-        <translation>Escribir la tabla</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv)</source>
-        <translation>Tablas (*.csv)</translation>
-    </message>
-    <message>
-        <source>Write the calendar</source>
-        <translation>Escribir el calendario</translation>
-    </message>
-    <message>
-        <source>Calendars (*.ics)</source>
-        <translation>Calendarios (*.ics)</translation>
-    </message>
+    <name>evenfall::desktop::ScheduleChoices</name>
     <message>
         <source>&amp;Site</source>
         <translation>&amp;Sitio</translation>
@@ -4436,6 +4434,41 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
     <message>
         <source>St&amp;ations at once</source>
         <translation>Es&amp;taciones a la vez</translation>
+    </message>
+    <message>
+        <source>of the book: %1</source>
+        <translation>del libro: %1</translation>
+    </message>
+    <message>
+        <source>none: every day, no window</source>
+        <translation>ninguna: todos los días, sin horario</translation>
+    </message>
+    <message>
+        <source>set here</source>
+        <translation>fijada aquí</translation>
+    </message>
+    <message>
+        <source>No book is open.</source>
+        <translation>No hay ningún libro abierto.</translation>
+    </message>
+    <message>
+        <source>There is no site in this book yet. Bring some in on the Import page.</source>
+        <translation>Todavía no hay sitios en este libro. Tráigalos en la página Importar.</translation>
+    </message>
+    <message>
+        <source>The weather station of this site has no days yet.</source>
+        <translation>La estación meteorológica de este sitio todavía no tiene días.</translation>
+    </message>
+</context>
+<context>
+    <name>evenfall::desktop::SchedulePage</name>
+    <message>
+        <source>Schedule</source>
+        <translation>Programa de riego</translation>
+    </message>
+    <message>
+        <source>The base from which to go on: minutes for each station and week, month by month. Adjust it to the weather and to what the ground shows; local watering rules come first.</source>
+        <translation>La base de la que partir: minutos por estación y semana, mes a mes. Ajústela al clima y a lo que muestre el terreno; las normas locales de riego van primero.</translation>
     </message>
     <message>
         <source>Minutes a week, by station and month</source>
@@ -4478,44 +4511,12 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         <translation>Un programa de riego no es un permiso: atienda los días de riego locales, los avisos de agua regenerada, las personas en el césped y el agua en los caminos. No riegue donde ya llovió.</translation>
     </message>
     <message>
-        <source>of the book: %1</source>
-        <translation>del libro: %1</translation>
-    </message>
-    <message>
-        <source>none: every day, no window</source>
-        <translation>ninguna: todos los días, sin horario</translation>
-    </message>
-    <message>
-        <source>set here</source>
-        <translation>fijada aquí</translation>
-    </message>
-    <message>
-        <source>No book is open.</source>
-        <translation>No hay ningún libro abierto.</translation>
-    </message>
-    <message>
-        <source>There is no site in this book yet. Bring some in on the Import page.</source>
-        <translation>Todavía no hay sitios en este libro. Tráigalos en la página Importar.</translation>
-    </message>
-    <message>
-        <source>The weather station of this site has no days yet.</source>
-        <translation>La estación meteorológica de este sitio todavía no tiene días.</translation>
-    </message>
-    <message>
         <source>Working out the schedule</source>
         <translation>Calculando el programa de riego</translation>
     </message>
     <message>
-        <source>Other work is going on; choose again when it has ended.</source>
-        <translation>Hay otro trabajo en marcha; vuelva a elegir cuando termine.</translation>
-    </message>
-    <message>
         <source>Working out…</source>
         <translation>Calculando…</translation>
-    </message>
-    <message>
-        <source>Stopped.</source>
-        <translation>Detenido.</translation>
     </message>
     <message>
         <source>A calendar needs days and a window: choose &quot;set here&quot; as the watering rule.</source>
@@ -4625,16 +4626,8 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         <translation>Sumando la temporada</translation>
     </message>
     <message>
-        <source>Other work is going on; choose again when it has ended.</source>
-        <translation>Hay otro trabajo en curso; elija de nuevo cuando haya terminado.</translation>
-    </message>
-    <message>
         <source>Adding up…</source>
         <translation>Sumando…</translation>
-    </message>
-    <message>
-        <source>Stopped.</source>
-        <translation>Detenido.</translation>
     </message>
     <message>
         <source>Limit: %1
