@@ -3,7 +3,6 @@
 
 #include "core/exchange/csv_reader.h"
 #include "core/exchange/csv_text.h"
-#include "core/exchange/record_names.h"
 #include "core/exchange/row_reader.h"
 
 #include <fstream>
@@ -66,7 +65,7 @@ void add_row(ConflictRows& rows, RowReader& row, const ConflictRow& conflict) {
     } else {
         row.refuse("choice", row.text("choice"),
                    {phrase("exchange", "file for one value of the %1 at most; row %2 says file as well"),
-                    record_sentence(printable(conflict.record, 300)), clash->line});
+                    printable(conflict.record, 300), clash->line});
     }
 }
 

@@ -6,7 +6,6 @@
 #include "core/exchange/csv_reader.h"
 #include "core/exchange/gis_loader.h"
 #include "core/exchange/import_run.h"
-#include "core/exchange/record_names.h"
 #include "core/exchange/table_map.h"
 #include "core/store/journal_store.h"
 
@@ -199,7 +198,7 @@ void require_accepted(std::span<const ImportResult> results) {
             if (c.stands != store::Stands::undecided) continue;
             issues.push_back({c.place, c.in_file,
                               {phrase("exchange", "%1 as the book has it for the %2, or an explicit choice which of "
-                                                  "the two stands"), c.in_book, record_sentence(c.record)}});
+                                                  "the two stands"), c.in_book, c.record}});
         }
     }
     if (!stored && !issues.empty()) throw InputError(std::move(issues));

@@ -2,7 +2,6 @@
 #include "core/exchange/import_choices.h"
 
 #include "core/exchange/conflict_table.h"
-#include "core/exchange/record_names.h"
 #include "core/exchange/row_reader.h"
 #include "core/store/journal_store.h"
 
@@ -42,7 +41,7 @@ std::vector<Settled> settled(const store::Book& book, const std::string& record)
 Issue issue_of(const std::string& table, const store::ConflictRows::Unused& unused) {
     const store::ConflictRow& row = unused.row;
     constexpr std::size_t longest = 300;
-    const Sentence record = record_sentence(printable(row.record, longest));
+    const std::string record = printable(row.record, longest);
     if (!unused.seen) {
         return {{table, unused.line, "record"}, row.record,
                 phrase("exchange", "a record for which these files have another value than the book")};

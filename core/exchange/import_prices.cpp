@@ -321,7 +321,7 @@ void import_watering_rules(ImportRun& run) {
             ++run.result.added;
         } else if (line_of(*stored) == line_of(rule)) {
             ++run.result.unchanged;
-        } else if (run.settle({run.rows.file(), row.row(), ""}, Sentence(record_form::watering_rule, rule.site).english(),
+        } else if (run.settle({run.rows.file(), row.row(), ""}, "watering rule of " + rule.site,
                               line_of(*stored), line_of(rule))) {
             store::set_watering_rule(run.book, rule);
         }
@@ -356,7 +356,7 @@ void import_area_settings(ImportRun& run) {
             ++run.result.added;
         } else if (line_of(*stored) == line_of(setting)) {
             ++run.result.unchanged;
-        } else if (run.settle({run.rows.file(), row.row(), ""}, Sentence(record_form::settings, setting.area).english(),
+        } else if (run.settle({run.rows.file(), row.row(), ""}, "settings of " + setting.area,
                               line_of(*stored), line_of(setting))) {
             store::set_area_setting(run.book, setting);
         }

@@ -2,9 +2,7 @@
 #include "app/desktop/import/conflicts_model.h"
 
 #include "app/desktop/appearance.h"
-#include "app/desktop/core_words.h"
 #include "app/desktop/shown.h"
-#include "core/exchange/record_names.h"
 
 #include <QFileInfo>
 #include <QFont>
@@ -72,7 +70,7 @@ QString ConflictsModel::text(int row, int column) const {
     if (!c) return {};
     switch (column) {
         case place: return tr("%1, row %2").arg(QFileInfo(q(c->file)).fileName()).arg(c->row);
-        case record: return core_words(exchange::record_sentence(c->record));
+        case record: return q(c->record);
         case in_book: return q(c->in_book);
         case in_file: return q(c->in_file);
         default: return {};

@@ -4,7 +4,6 @@
 #include "app/desktop/appearance.h"
 #include "app/desktop/core_words.h"
 #include "app/desktop/shown.h"
-#include "core/exchange/record_names.h"
 
 #include <QFile>
 #include <QFileDialog>
@@ -76,7 +75,7 @@ void ImportOutcome::add(const QString& file, std::size_t row, const QString& col
 }
 
 QString ImportOutcome::difference_words(const exchange::Conflict& c) {
-    const QStringList values{core_words(exchange::record_sentence(c.record)), q(c.in_book), q(c.in_file)};
+    const QStringList values{q(c.record), q(c.in_book), q(c.in_file)};
     switch (c.stands) {
         case store::Stands::undecided: break;
         case store::Stands::in_book:

@@ -13,9 +13,8 @@ class QLabel;
 class QLineEdit;
 class QListWidget;
 class QMenu;
-class QStackedWidget;
-class QTabBar;
 class QTableWidget;
+class QTabWidget;
 
 namespace evenfall::desktop {
 
@@ -46,7 +45,7 @@ class ImportPage : public Page {
     QTableWidget* preview() const { return preview_; }
     ImportOutcome* outcome() const { return outcome_; }
     ConflictsPanel* differences() const { return differences_; }
-    QTabBar* tabs() const { return tabs_; }
+    QTabWidget* tabs() const { return tabs_; }
     QComboBox* dates() const { return dates_; }
     QComboBox* decimals() const { return decimals_; }
     QComboBox* conflicts() const { return conflicts_; }
@@ -92,7 +91,7 @@ class ImportPage : public Page {
     QCheckBox* rest_;
     QTableWidget* preview_;
     QLabel* state_;
-    QTabBar* tabs_;
+    QTabWidget* tabs_;
     ImportOutcome* outcome_;
     ConflictsPanel* differences_;
     QString differences_of_;  ///< the book that they are about

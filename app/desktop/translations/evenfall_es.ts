@@ -3496,10 +3496,6 @@ no se usa</translation>
         <source>Where they differ (%1)</source>
         <translation>Dónde difieren (%1)</translation>
     </message>
-    <message>
-        <source>What happened, and where the book and the files differ</source>
-        <translation>Qué pasó, y dónde difieren el libro y los archivos</translation>
-    </message>
 </context>
 <context>
     <name>evenfall::desktop::KeepDialog</name>
@@ -4993,74 +4989,6 @@ Qué tan seguro: %3</translation>
     <message>
         <source>&quot;%1&quot;, which the book now has for the %2; a choice holds for the values it was made on</source>
         <translation>&quot;%1&quot;, que el libro tiene ahora para %2; una elección vale para los valores sobre los que se hizo</translation>
-    </message>
-    <message>
-        <source>site %1</source>
-        <translation>sitio %1</translation>
-    </message>
-    <message>
-        <source>meter %1</source>
-        <translation>medidor %1</translation>
-    </message>
-    <message>
-        <source>area %1</source>
-        <translation>zona %1</translation>
-    </message>
-    <message>
-        <source>weather station %1</source>
-        <translation>estación meteorológica %1</translation>
-    </message>
-    <message>
-        <source>outline of area %1</source>
-        <translation>contorno de la zona %1</translation>
-    </message>
-    <message>
-        <source>reading of %1 at %2</source>
-        <translation>lectura de %1, %2</translation>
-    </message>
-    <message>
-        <source>volume of %1 in the %2 min to %3</source>
-        <translation>volumen de %1 en los %2 min hasta %3</translation>
-    </message>
-    <message>
-        <source>weather of %1 on %2</source>
-        <translation>tiempo de %1 el %2</translation>
-    </message>
-    <message>
-        <source>weather of %1 in the hour from %2</source>
-        <translation>tiempo de %1 en la hora desde %2</translation>
-    </message>
-    <message>
-        <source>bill of %1 from %2 to %3</source>
-        <translation>factura de %1 del %2 al %3</translation>
-    </message>
-    <message>
-        <source>pressure of test %1 at %2</source>
-        <translation>presión de la prueba %1 en %2</translation>
-    </message>
-    <message>
-        <source>finding %1 of test %2 at %3</source>
-        <translation>hallazgo %1 de la prueba %2 en %3</translation>
-    </message>
-    <message>
-        <source>finding %1 of test %2</source>
-        <translation>hallazgo %1 de la prueba %2</translation>
-    </message>
-    <message>
-        <source>findings of test %1</source>
-        <translation>hallazgos de la prueba %1</translation>
-    </message>
-    <message>
-        <source>watering rule of %1</source>
-        <translation>regla de riego de %1</translation>
-    </message>
-    <message>
-        <source>settings of %1</source>
-        <translation>ajustes de %1</translation>
-    </message>
-    <message>
-        <source>%1 of area %2 from %3</source>
-        <translation>%1 de la zona %2 desde %3</translation>
     </message>
 </context>
 <context>
