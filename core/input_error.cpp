@@ -74,19 +74,46 @@ std::string printable(const std::string& raw, std::size_t limit) {
 }
 
 Sentence printable_sentence(const Sentence& sentence, std::size_t limit) {
+    // What is too long is cut as one text, so that its parts are lost.
+    std::string text = printable(sentence.english(), limit);
     if (sentence.values().empty()) {
-        return sentence.form().form == nullptr ? Sentence(printable(sentence.english(), limit)) : sentence;
+        return sentence.form().form != nullptr && text == sentence.english() ? sentence : Sentence(std::move(text));
     }
     std::vector<Sentence> values;
     for (const Sentence& value : sentence.values()) values.push_back(printable_sentence(value, limit));
-    return sentence.with(std::move(values));
+    Sentence whole = sentence.with(std::move(values));
+    return whole == text ? whole : Sentence(std::move(text));
 }
+
+namespace {
+
+/// A column as the reader named it. Where one of several is missing, or a text has no columns, the
+/// core says so in its place: "size_ac or size_m2", "character 12", "byte 7".
+Sentence column_words(const std::string& column) {
+    const auto all_of = [](std::string_view text, std::string_view allowed) {
+        return !text.empty() && text.find_first_not_of(allowed) == std::string_view::npos;
+    };
+    static constexpr std::string_view digits = "0123456789";
+    static constexpr std::string_view names = "abcdefghijklmnopqrstuvwxyz0123456789_, ";
+    const std::string_view text(column);
+    if (text.starts_with("character ") && all_of(text.substr(10), digits)) {
+        return {phrase("core", "character %1"), text.substr(10)};
+    }
+    if (text.starts_with("byte ") && all_of(text.substr(5), digits)) return {phrase("core", "byte %1"), text.substr(5)};
+    const std::size_t last = text.rfind(" or ");
+    if (last == std::string_view::npos || !all_of(text.substr(0, last), names) || !all_of(text.substr(last + 4), names)) {
+        return printable(column);
+    }
+    return {phrase("core", "%1 or %2"), printable(column.substr(0, last)), printable(column.substr(last + 4))};
+}
+
+}  // namespace
 
 Sentence Place::sentence() const {
     std::vector<Sentence> parts;
     if (!file.empty()) parts.emplace_back(printable(file, 200));
     if (row != 0) parts.push_back(Sentence(phrase("core", "row %1"), row));
-    if (!column.empty()) parts.push_back(Sentence(phrase("core", "column %1"), printable(column)));
+    if (!column.empty()) parts.push_back(Sentence(phrase("core", "column %1"), column_words(column)));
     return Sentence::joined(std::move(parts), ", ");
 }
 

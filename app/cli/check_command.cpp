@@ -18,7 +18,7 @@ int run(const CheckOptions& o, Streams& streams) {
     if (o.json) {
         Json list = Json::array();
         for (const auto& p : problems) {
-            list.push_back({{"severity", store::text_of(p.severity)}, {"record", p.record}, {"sentence", p.sentence}});
+            list.push_back({{"severity", store::text_of(p.severity)}, {"record", p.record}, {"sentence", p.sentence.english()}});
         }
         streams.out << print({{"book", o.book}, {"sound", sound}, {"problems", std::move(list)}});
     } else {

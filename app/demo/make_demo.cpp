@@ -6,11 +6,11 @@
 #include "app/workflow/reports.h"
 #include "app/workflow/write_report.h"
 #include "core/exchange/import.h"
+#include "core/sentence_error.h"
 #include "core/store/journal_store.h"
 #include "core/store/site_store.h"
 
 #include <fstream>
-#include <stdexcept>
 
 namespace evenfall::demo {
 namespace {
@@ -27,8 +27,8 @@ store::Book fresh_book(const fs::path& file) {
         // Only a book that the demo itself made may be replaced.
         const auto entries = store::journal(store::Book::open(file, store::Access::read_only));
         if (entries.empty() || entries.front().what != first_entry) {
-            throw store::BookError("The book " + file.string() +
-                                   " was not made by the demo; give the demo another folder.");
+            throw store::BookError({phrase("workflow", "The book %1 was not made by the demo; give the demo another folder."),
+                                    file.string()});
         }
         for (const char* tail : {"", "-wal", "-shm"}) fs::remove(fs::path(file.string() + tail));
     }
@@ -47,7 +47,7 @@ std::vector<fs::path> write_tables(const fs::path& folder) {
         std::ofstream out(files.back(), std::ios::binary | std::ios::trunc);
         out << table.text;
         out.close();
-        if (!out) throw std::runtime_error("could not write " + files.back().string());
+        if (!out) throw SentenceError({phrase("workflow", "could not write %1"), files.back().string()});
     }
     return files;
 }

@@ -3,10 +3,10 @@
 
 #include "app/workflow/area_map.h"
 #include "core/input_error.h"
+#include "core/sentence_error.h"
 #include "core/store/snapshot.h"
 
 #include <fstream>
-#include <stdexcept>
 #include <system_error>
 #include <unistd.h>
 
@@ -45,11 +45,12 @@ class Draft {
 fs::path without_slash(const fs::path& folder) { return folder.has_filename() ? folder : folder.parent_path(); }
 
 void refuse_what_is_there(const fs::path& folder) {
-    if (folder.empty()) throw InputError("no folder", "the name of a folder to make");
+    if (folder.empty()) throw InputError(phrase("workflow", "no folder"), phrase("workflow", "the name of a folder to make"));
     std::error_code error;
     if (!fs::exists(folder, error)) return;
     if (fs::is_directory(folder, error) && fs::is_empty(folder, error)) return;
-    throw InputError(printable(folder.string(), 300), "a folder that is not there yet or is empty; nothing is overwritten");
+    throw InputError(printable(folder.string(), 300),
+                     phrase("workflow", "a folder that is not there yet or is empty; nothing is overwritten"));
 }
 
 /// A word for the shell, in single quotes where it needs them.
@@ -95,7 +96,7 @@ void write_text(const fs::path& path, const std::string& text) {
     std::ofstream out(path, std::ios::binary | std::ios::trunc);
     out << text;
     out.close();
-    if (!out) throw std::runtime_error("cannot write " + path.string());
+    if (!out) throw SentenceError({phrase("workflow", "cannot write %1"), path.string()});
 }
 
 }  // namespace
@@ -109,8 +110,9 @@ ExportAnswer export_to_folder(const store::Book& book, const ExportOrder& order,
         static_cast<void>(program_named(order.period->program));
         static_cast<void>(weather::parse_rain_rule(order.period->rain));
         if (order.period->to < order.period->from) {
-            throw InputError(calendar::format_month(order.period->from) + " to " + calendar::format_month(order.period->to),
-                             "months in order, the first one first");
+            throw InputError({phrase("workflow", "%1 to %2"), calendar::format_month(order.period->from),
+                              calendar::format_month(order.period->to)},
+                             phrase("workflow", "months in order, the first one first"));
         }
     }
     const store::Snapshot all_at_once(book);

@@ -26,7 +26,7 @@ Ring only_ring(const std::string& geojson) {
         if (ring.size() > 1 && ring.front() == ring.back()) ring.pop_back();
         return ring;
     } catch (const nlohmann::json::exception&) {
-        throw store::BookError("An area of the book has an outline that cannot be read.");
+        throw store::BookError(phrase("workflow", "An area of the book has an outline that cannot be read."));
     }
 }
 

@@ -36,13 +36,13 @@ constexpr const char* uniformity_source = "Zoldoske & Solomon 1988; Irrigation A
 
 site::Site site_of(const store::Book& book, const std::string& code) {
     auto site = store::find_site(book, code);
-    if (!site) throw InputError(code, "the code of a site in the book");
+    if (!site) throw InputError(code, phrase("workflow", "the code of a site in the book"));
     return *std::move(site);
 }
 
 void take_test(const store::Book& book, const std::string& code, Filing& f) {
     auto test = store::find_catch_test(book, code);
-    if (!test) throw InputError(code, "the code of a catch test in the book");
+    if (!test) throw InputError(code, phrase("workflow", "the code of a catch test in the book"));
     f.tests.push_back({*std::move(test), review::Phase::none});
 }
 
@@ -51,8 +51,14 @@ std::string site_of_tests(const store::Book& book, const Filing& f) {
     std::string site;
     for (const review::FiledTest& t : f.tests) {
         const auto area = store::find_area(book, t.test.area);
-        if (!area) throw InputError("test " + t.test.code + " of an area that is not in the book", "a sound book");
-        if (!site.empty() && area->site != site) throw InputError("tests of the sites " + site + " and " + area->site, "tests of one site in a filing");
+        if (!area) {
+            throw InputError({phrase("workflow", "test %1 of an area that is not in the book"), t.test.code},
+                             phrase("workflow", "a sound book"));
+        }
+        if (!site.empty() && area->site != site) {
+            throw InputError({phrase("workflow", "tests of the sites %1 and %2"), site, area->site},
+                             phrase("workflow", "tests of one site in a filing"));
+        }
         site = area->site;
     }
     return site;
@@ -203,11 +209,11 @@ void work_out_results(Filing& f, const std::string& version) {
 
 std::string text_of_file(const std::filesystem::path& file) {
     std::ifstream in(file, std::ios::binary);
-    if (!in) throw InputError(file.string(), "a file that can be read");
+    if (!in) throw InputError(file.string(), phrase("workflow", "a file that can be read"));
     std::string text(largest_words + 1, '\0');
     in.read(text.data(), static_cast<std::streamsize>(text.size()));
     text.resize(static_cast<std::size_t>(in.gcount()));
-    if (text.size() > largest_words) throw InputError(file.string(), "a file of at most 16 MiB");
+    if (text.size() > largest_words) throw InputError(file.string(), phrase("workflow", "a file of at most 16 MiB"));
     return text;
 }
 
@@ -224,7 +230,7 @@ exchange::WrittenFiling file_filing(store::Book& book, const FilingOrder& order)
     for (const std::string& code : order.tests) take_test(book, code, f);
     std::string site = order.site;
     if (site.empty()) site = site_of_tests(book, f);
-    if (site.empty()) throw InputError("a filing of nothing", "a site or a catch test");
+    if (site.empty()) throw InputError(phrase("workflow", "a filing of nothing"), phrase("workflow", "a site or a catch test"));
     f.site = site_of(book, site);
     if (order.tests.empty()) {
         for (audit::CatchTest& test : store::catch_tests_of_site(book, site)) f.tests.push_back({std::move(test), review::Phase::none});
@@ -233,7 +239,7 @@ exchange::WrittenFiling file_filing(store::Book& book, const FilingOrder& order)
     else take_record(book, f, words);
 
     const auto written = calendar::parse_instant(order.written);
-    if (!written) throw InputError(order.written, "an instant such as 2024-06-30T12:00:00Z");
+    if (!written) throw InputError(order.written, phrase("workflow", "an instant such as 2024-06-30T12:00:00Z"));
     f.written = *written;
     f.code = plain_code(order.code.empty() ? (order.site.empty() ? order.tests.front() : site) + "-" + order.written.substr(0, 10) : order.code);
     f.software = order.software;
@@ -251,7 +257,10 @@ exchange::WrittenFiling file_filing(store::Book& book, const FilingOrder& order)
     auto filing = exchange::write_filing(order.out, f, order.attachments, key ? &*key : nullptr);
     try {
         const auto opened = exchange::open_filing(order.out);
-        if (opened.sha256 != filing.sha256) throw InputError(order.out.string() + ", changed while it was written", "attachments that stand still");
+        if (opened.sha256 != filing.sha256) {
+            throw InputError({phrase("workflow", "%1, changed while it was written"), order.out.string()},
+                             phrase("workflow", "attachments that stand still"));
+        }
         store::add_filing(book, {f.code, filing.sha256, store::Direction::sent, site, filing.json, key ? key->public_hex() : "",
                                  order.out.filename().string(), order.written, order.who},
                           fingerprint_keys(opened.filing));

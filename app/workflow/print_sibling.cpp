@@ -24,7 +24,7 @@ struct Pipe {
     Pipe() {
         // Close-on-exec: a program started by another thread must not keep the pipe open.
         if (::pipe2(ends.data(), O_CLOEXEC) != 0) {
-            throw PrintError(std::string("no pipe: ") + std::strerror(errno));
+            throw PrintError({phrase("workflow", "no pipe: %1"), std::strerror(errno)});
         }
     }
     ~Pipe() {
@@ -79,7 +79,7 @@ pid_t start(const PrintOrder& order, int input) {
     const int error = posix_spawn(&child, program.c_str(), &actions, nullptr,
                                   const_cast<char* const*>(words.data()), environ);
     posix_spawn_file_actions_destroy(&actions);
-    if (error != 0) throw PrintError("cannot run " + program + ": " + std::strerror(error));
+    if (error != 0) throw PrintError({phrase("workflow", "cannot run %1: %2"), program, std::strerror(error)});
     return child;
 }
 
@@ -88,11 +88,12 @@ pid_t start(const PrintOrder& order, int input) {
 std::filesystem::path print_program() {
     std::error_code error;
     const auto self = std::filesystem::read_symlink("/proc/self/exe", error);
-    if (error) throw PrintError("cannot tell where this program lies: " + error.message());
+    if (error) throw PrintError({phrase("workflow", "cannot tell where this program lies: %1"), error.message()});
     const auto program = self.parent_path() / "evenfall-print";
     if (!std::filesystem::exists(program)) {
-        throw PrintError("PDF, PNG and SVG are drawn by evenfall-print, which is not at " +
-                         program.string() + "; install it beside this program");
+        throw PrintError({phrase("workflow", "PDF, PNG and SVG are drawn by evenfall-print, which is not at %1; "
+                                             "install it beside this program"),
+                          program.string()});
     }
     return program;
 }
@@ -111,11 +112,11 @@ void run(const std::string& text, const PrintOrder& order) {
     while (::waitpid(child, &status, 0) < 0 && errno == EINTR) {
     }
     if (!WIFEXITED(status)) {
-        throw PrintError("evenfall-print was ended by signal " + std::to_string(WTERMSIG(status)));
+        throw PrintError({phrase("workflow", "evenfall-print was ended by signal %1"), WTERMSIG(status)});
     }
     if (WEXITSTATUS(status) != 0 || !all) {
-        throw PrintError("evenfall-print could not draw " + order.out.string() +
-                         ", exit status " + std::to_string(WEXITSTATUS(status)));
+        throw PrintError({phrase("workflow", "evenfall-print could not draw %1, exit status %2"), order.out.string(),
+                          WEXITSTATUS(status)});
     }
 }
 

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/sentence_error.h"
 #include "reports/content/report.h"
 
 #include <filesystem>
-#include <stdexcept>
 #include <string>
 
 /// Runs evenfall-print, which draws with Qt what this program writes as JSON, so that this program
@@ -12,9 +12,9 @@
 namespace evenfall::workflow {
 
 /// The printing program is missing or failed. Its own message is already on standard error.
-class PrintError : public std::runtime_error {
+class PrintError : public SentenceError {
   public:
-    using std::runtime_error::runtime_error;
+    using SentenceError::SentenceError;
 };
 
 /// evenfall-print in the directory of the running program.

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/workflow/whole_file.h"
 
+#include "core/sentence_error.h"
+
 #include <fstream>
-#include <stdexcept>
 #include <system_error>
 
 namespace evenfall::workflow {
@@ -17,7 +18,7 @@ void write_whole_file(const std::filesystem::path& path, std::string_view bytes)
         if (!out) {
             std::error_code ignored;
             std::filesystem::remove(part, ignored);
-            throw std::runtime_error(path.string() + " could not be written");
+            throw SentenceError({phrase("workflow", "%1 could not be written"), path.string()});
         }
     }
     std::filesystem::rename(part, path);

@@ -3,6 +3,7 @@
 
 #include "app/workflow/print_sibling.h"
 #include "core/input_error.h"
+#include "core/sentence_error.h"
 #include "reports/text/report_json.h"
 #include "reports/text/write_csv.h"
 #include "reports/text/write_text.h"
@@ -11,7 +12,6 @@
 #include <algorithm>
 #include <fstream>
 #include <functional>
-#include <stdexcept>
 
 namespace evenfall::workflow {
 namespace {
@@ -25,7 +25,7 @@ void write_whole(const fs::path& path, const std::function<void(std::ostream&)>&
         std::ofstream out(part, std::ios::binary | std::ios::trunc);
         write(out);
         out.close();
-        if (!out) throw std::runtime_error("cannot write " + path.string());
+        if (!out) throw SentenceError({phrase("workflow", "cannot write %1"), path.string()});
     }
     fs::rename(part, path);
 }
@@ -124,11 +124,11 @@ std::vector<fs::path> write_report(const reports::Report& report, const ReportOr
     const auto& known = report_formats();
     for (const auto& format : order.formats) {
         if (std::find(known.begin(), known.end(), format) == known.end()) {
-            throw InputError(printable(format), "one of xlsx, pdf, csv, txt, json, png, svg");
+            throw InputError(printable(format), phrase("workflow", "one of xlsx, pdf, csv, txt, json, png, svg"));
         }
     }
     if (order.paper != "letter" && order.paper != "a4") {
-        throw InputError(printable(order.paper), "letter or a4");
+        throw InputError(printable(order.paper), phrase("workflow", "letter or a4"));
     }
     reports::check(report);
     fs::create_directories(order.directory);

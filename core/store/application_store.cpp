@@ -38,7 +38,7 @@ bool insert_filing(Book& book, std::int64_t id, const review::ApplicationFiling&
     return in_book(book, [&](SQLite::Database& db) {
         SQLite::Statement find(db, "SELECT id FROM filing WHERE sha256 = ?");
         find.bind(1, filing.sha256);
-        if (!find.executeStep()) throw BookError("There is no filing " + filing.sha256 + " in the book.");
+        if (!find.executeStep()) throw BookError({phrase("store", "There is no filing %1 in the book."), filing.sha256});
         SQLite::Statement add(db, "INSERT OR IGNORE INTO application_filing (application, filing, role) VALUES (?,?,?)");
         add.bind(1, id);
         add.bind(2, find.getColumn(0).getInt64());
@@ -75,9 +75,11 @@ constexpr const char* application_select = "SELECT id, code, applicant, site, pr
 }  // namespace
 
 void add_application(Book& book, const Application& a, const std::string& entered) {
-    if (a.history.empty()) throw BookError("The application " + a.code + " has no status.");
+    if (a.history.empty()) throw BookError({phrase("store", "The application %1 has no status."), a.code});
     const std::int64_t id = in_book(book, [&](SQLite::Database& db) {
-        if (id_of(db, "application", a.code)) throw BookError("There is an application " + a.code + " in the book already.");
+        if (id_of(db, "application", a.code)) {
+            throw BookError({phrase("store", "There is an application %1 in the book already."), a.code});
+        }
         SQLite::Statement add(db, "INSERT INTO application (code, applicant, site, program, currency) VALUES (?,?,?,?,?)");
         add.bind(1, a.code);
         add.bind(2, a.applicant);
@@ -93,7 +95,7 @@ void add_application(Book& book, const Application& a, const std::string& entere
 
 std::optional<Application> find_application(const Book& book, const std::string& code) {
     return in_book(book, [&](SQLite::Database& db) {
-        SQLite::Statement row(db, std::string(application_select) + " WHERE code = ?");
+        SQLite::Statement row(db, query(application_select, " WHERE code = ?"));
         row.bind(1, code);
         std::optional<Application> found;
         if (row.executeStep()) found = read_application(db, row);
@@ -104,7 +106,7 @@ std::optional<Application> find_application(const Book& book, const std::string&
 std::vector<Application> applications(const Book& book, const std::string& program) {
     return in_book(book, [&](SQLite::Database& db) {
         std::vector<Application> all;
-        SQLite::Statement row(db, std::string(application_select) + " WHERE ?1 = '' OR program = ?1 ORDER BY code");
+        SQLite::Statement row(db, query(application_select, " WHERE ?1 = '' OR program = ?1 ORDER BY code"));
         row.bind(1, program);
         while (row.executeStep()) all.push_back(read_application(db, row));
         return all;
@@ -113,10 +115,10 @@ std::vector<Application> applications(const Book& book, const std::string& progr
 
 void add_status(Book& book, const std::string& application, const StatusChange& change) {
     const auto known = find_application(book, application);
-    if (!known) throw BookError("There is no application " + application + " in the book.");
+    if (!known) throw BookError({phrase("store", "There is no application %1 in the book."), application});
     if (!review::may_follow(known->status(), change.status)) {
-        throw BookError("Application " + application + " is " + std::string(review::text_of(known->status()).english()) +
-                        "; it cannot become " + std::string(review::text_of(change.status).english()) + " from there.");
+        throw BookError({phrase("store", "Application %1 is %2; it cannot become %3 from there."), application,
+                         review::text_of(known->status()), review::text_of(change.status)});
     }
     insert_status(book, required_id(book, "application", application), application, change, "");
 }
@@ -138,7 +140,7 @@ void remove_application_filing(Book& book, const std::string& application, const
         out.bind(2, sha256);
         return out.exec() > 0;
     });
-    if (!removed) throw BookError("The filing " + sha256 + " is no filing of application " + application + ".");
+    if (!removed) throw BookError({phrase("store", "The filing %1 is no filing of application %2."), sha256, application});
     add_journal_entry(book, {at, who, "The filing " + sha256 + " was taken out of application " + application + ".",
                              "application " + application, ""});
 }

@@ -50,7 +50,7 @@ std::vector<meter::Bill> bills(const Book& book, const std::string& meter) {
         while (rows.executeStep()) {
             const auto from = calendar::parse_date(text_in(rows.getColumn(0)));
             const auto to = calendar::parse_date(text_in(rows.getColumn(1)));
-            if (!from || !to) throw BookError("A bill of meter " + meter + " has no days that can be read.");
+            if (!from || !to) throw BookError({phrase("store", "A bill of meter %1 has no days that can be read."), meter});
             all.push_back({meter, *from, *to,
                            {rows.getColumn(2).getDouble(),
                             units::unit_named<units::Volume>(text_in(rows.getColumn(3)))}});

@@ -4,6 +4,7 @@
 #include "core/store/database.h"
 #include "schemas/schemas.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <fstream>
@@ -89,11 +90,11 @@ const std::string& expected_schema() {
 std::pair<std::int32_t, int> identity_of(const std::filesystem::path& file) {
     std::ifstream in(file, std::ios::binary);
     std::array<char, 100> head{};
-    if (!in) throw BookError("The book " + file.string() + " could not be opened for reading.");
+    if (!in) throw BookError({phrase("store", "The book %1 could not be opened for reading."), file.string()});
     in.read(head.data(), head.size());
     if (in.gcount() != static_cast<std::streamsize>(head.size()) ||
         std::string_view(head.data(), 16) != std::string_view("SQLite format 3\0", 16)) {
-        throw BookError("The file " + file.string() + " is not an Evenfall book.");
+        throw BookError({phrase("store", "The file %1 is not an Evenfall book."), file.string()});
     }
     const auto number_at = [&](std::size_t at) {
         std::uint32_t n = 0;
@@ -108,12 +109,12 @@ int newest_version() { return migrations().back().number; }
 void refuse_foreign(const std::filesystem::path& file) {
     const auto [id, version] = identity_of(file);
     if (id != application_id) {
-        throw BookError("The file " + file.string() + " is a database, but not an Evenfall book.");
+        throw BookError({phrase("store", "The file %1 is a database, but not an Evenfall book."), file.string()});
     }
     if (version > newest_version()) {
-        throw BookError("The book " + file.string() + " was written by a newer Evenfall (book version " +
-                        std::to_string(version) + "; this program knows up to " +
-                        std::to_string(newest_version()) + "). Use that program, or a newer one.");
+        throw BookError({phrase("store", "The book %1 was written by a newer Evenfall (book version %2; this program knows "
+                                 "up to %3). Use that program, or a newer one."),
+                         file.string(), version, newest_version()});
     }
 }
 
@@ -156,7 +157,7 @@ Book::~Book() = default;
 Book Book::create(const std::filesystem::path& file) {
     std::error_code ignored;
     if (std::filesystem::exists(std::filesystem::symlink_status(file, ignored))) {
-        throw BookError("The file " + file.string() + " exists already; a new book needs a new name.");
+        throw BookError({phrase("store", "The file %1 exists already; a new book needs a new name."), file.string()});
     }
     // Made under another name and moved into place, so that a power cut leaves no half-made book.
     std::filesystem::path draft = file;
@@ -173,7 +174,7 @@ Book Book::create(const std::filesystem::path& file) {
         std::filesystem::rename(draft, file);
     } catch (const std::exception& e) {
         std::filesystem::remove(draft, ignored);
-        throw BookError("The book " + file.string() + " could not be made: " + e.what() + ".");
+        throw BookError({phrase("store", "The book %1 could not be made: %2."), file.string(), sqlite_words(e.what())});
     }
     return open(file, Access::read_write);
 }
@@ -181,7 +182,7 @@ Book Book::create(const std::filesystem::path& file) {
 Book Book::open(const std::filesystem::path& file, Access access) {
     std::error_code ignored;
     if (!std::filesystem::is_regular_file(file, ignored)) {
-        throw BookError("There is no book " + file.string() + ".");
+        throw BookError({phrase("store", "There is no book %1."), file.string()});
     }
     refuse_foreign(file);
     try {
@@ -191,37 +192,37 @@ Book Book::open(const std::filesystem::path& file, Access access) {
         const int found = book.version();
         if (found < newest_version()) {
             if (access == Access::read_only) {
-                throw BookError("The book " + file.string() +
-                                " is of an earlier version; open it once for writing to bring it up to date.");
+                throw BookError({phrase("store", "The book %1 is of an earlier version; open it once for writing to bring it up to date."),
+                                 file.string()});
             }
             Transaction transaction(book);
             apply_migrations(db, found);
             transaction.commit();
         }
         if (schema_text(db) != expected_schema()) {
-            throw BookError("The book " + file.string() +
-                            " does not have the tables an Evenfall book has; it was changed by another program.");
+            throw BookError({phrase("store", "The book %1 does not have the tables an Evenfall book has; it was changed by another program."),
+                             file.string()});
         }
         return book;
     } catch (const SQLite::Exception& e) {
-        throw BookError("The book " + file.string() + " could not be opened: " + e.what() + ".");
+        throw BookError({phrase("store", "The book %1 could not be opened: %2."), file.string(), sqlite_words(e.what())});
     }
 }
 
 int Book::version() const { return database_->execAndGet("PRAGMA user_version").getInt(); }
 
-std::vector<std::string> Book::integrity_problems() const {
+std::vector<Sentence> Book::integrity_problems() const {
     return in_book(*this, [](SQLite::Database& db) {
-        std::vector<std::string> problems;
+        std::vector<Sentence> problems;
         SQLite::Statement integrity(db, "PRAGMA integrity_check(100)");
         while (integrity.executeStep()) {
             std::string line = integrity.getColumn(0).getString();
-            if (line != "ok") problems.push_back(std::move(line));
+            if (line != "ok") problems.emplace_back(std::move(line));
         }
         SQLite::Statement keys(db, "PRAGMA foreign_key_check");
         while (keys.executeStep()) {
-            problems.push_back("a row of " + keys.getColumn(0).getString() +
-                               " points at a missing row of " + keys.getColumn(2).getString());
+            problems.push_back({phrase("store", "a row of %1 points at a missing row of %2"), keys.getColumn(0).getString(),
+                                keys.getColumn(2).getString()});
         }
         return problems;
     });
@@ -252,10 +253,19 @@ std::optional<std::int64_t> id_of(SQLite::Database& db, const char* table, const
     return find.getColumn(0).getInt64();
 }
 
+/// A table of the book, as a word for the user.
+Sentence table_words(std::string_view table) {
+    static constexpr std::array known{phrase("store", "application"), phrase("store", "area"),
+                                      phrase("store", "catch_test"),  phrase("store", "meter"),
+                                      phrase("store", "site"),        phrase("store", "weather_station")};
+    const auto found = std::find_if(known.begin(), known.end(), [&](const Phrase& p) { return p.english() == table; });
+    return found == known.end() ? Sentence(table) : Sentence(*found);
+}
+
 std::int64_t required_id(const Book& book, const char* table, const std::string& code) {
     const auto id = id_of(book.database(), table, code);
     if (!id) {
-        throw BookError("The book " + book.file().string() + " has no " + table + " \"" + code + "\".");
+        throw BookError({phrase("store", "The book %1 has no %2 \"%3\"."), book.file().string(), table_words(table), code});
     }
     return *id;
 }

@@ -46,7 +46,7 @@ class Book {
     int version() const;
 
     /// Problems found by the integrity and foreign-key checks; empty when the book is sound.
-    std::vector<std::string> integrity_problems() const;
+    std::vector<Sentence> integrity_problems() const;
 
     /// For the other files of core/store only.
     SQLite::Database& database() const { return *database_; }

@@ -23,20 +23,20 @@ constexpr double share_slack = 0.0015;
 void check_installation(const meter::Meter& m, const std::vector<meter::Reading>& readings,
                         const calendar::TimeZone& zone, Problems& out) {
     if (readings.empty()) {
-        out.push_back({Severity::gap, "meter " + m.code, "Meter " + m.code + " has no readings."});
+        out.push_back({Severity::gap, "meter " + m.code, {phrase("store", "Meter %1 has no readings."), m.code}});
         return;
     }
     const auto first = zone.day_of(readings.front().at - readings.front().span);
     const auto last = zone.day_of(readings.back().at);
     if (m.installed && first < *m.installed) {
         out.push_back({Severity::mistake, "meter " + m.code,
-                       "Meter " + m.code + " has a reading on " + calendar::format_date(first) +
-                           ", before it was installed on " + calendar::format_date(*m.installed) + "."});
+                       {phrase("store", "Meter %1 has a reading on %2, before it was installed on %3."), m.code,
+                        calendar::format_date(first), calendar::format_date(*m.installed)}});
     }
     if (m.removed && last > *m.removed) {
         out.push_back({Severity::mistake, "meter " + m.code,
-                       "Meter " + m.code + " has a reading on " + calendar::format_date(last) +
-                           ", after it was removed on " + calendar::format_date(*m.removed) + "."});
+                       {phrase("store", "Meter %1 has a reading on %2, after it was removed on %3."), m.code,
+                        calendar::format_date(last), calendar::format_date(*m.removed)}});
     }
 }
 
@@ -64,7 +64,7 @@ void check_parents(const std::vector<meter::Meter>& all, Problems& out) {
         for (std::size_t steps = 0; !at.empty() && steps <= all.size(); ++steps) {
             if (at == m.code) {
                 out.push_back({Severity::mistake, "meter " + m.code,
-                               "Meter " + m.code + " stands upstream of itself by way of its parents."});
+                               {phrase("store", "Meter %1 stands upstream of itself by way of its parents."), m.code}});
                 break;
             }
             const auto next = parent.find(at);
@@ -84,8 +84,8 @@ void check_shares(const Book& book, Problems& out) {
     for (const auto& [code, sum] : shares) {
         if (sum <= 1 + share_slack * count[code]) continue;
         out.push_back({Severity::mistake, "meter " + code,
-                       "The shares of meter " + code + " add up to " + units::format_shortest(sum) +
-                           ", more than the whole."});
+                       {phrase("store", "The shares of meter %1 add up to %2, more than the whole."), code,
+                        units::format_shortest(sum)}});
     }
 }
 
@@ -97,15 +97,16 @@ void check_weather(const Book& book, const WeatherStation& station, Problems& ou
         const auto& d = days[i];
         if (d.tmax && d.tmin && *d.tmin > *d.tmax) {
             out.push_back({Severity::mistake, record,
-                           "On " + calendar::format_date(d.date) + " station " + station.code +
-                               " has a lowest temperature above the highest."});
+                           {phrase("store", "On %1 station %2 has a lowest temperature above the highest."),
+                            calendar::format_date(d.date), station.code}});
         }
         if (i == 0 || d.date == days[i - 1].date + std::chrono::days{1}) continue;
         const auto missing = (d.date - days[i - 1].date).count() - 1;
+        const std::string after = calendar::format_date(days[i - 1].date);
         out.push_back({Severity::gap, record,
-                       "Station " + station.code + " lacks " + std::to_string(missing) +
-                           (missing == 1 ? " day" : " days") + " after " +
-                           calendar::format_date(days[i - 1].date) + "."});
+                       missing == 1 ? Sentence(phrase("store", "Station %1 lacks 1 day after %2."), station.code, after)
+                                    : Sentence(phrase("store", "Station %1 lacks %2 days after %3."), station.code,
+                                               missing, after)});
     }
 }
 
@@ -115,16 +116,18 @@ void check_stations(const Book& book, const site::Site& s, Problems& out) {
     const bool mixed = codes.size() > 1;
     const std::string record = "site " + s.code;
     if (mixed && !s.longitude) {
-        out.push_back({Severity::gap, record, "Site " + s.code + " mixes weather stations by distance and has no longitude."});
+        out.push_back({Severity::gap, record,
+                       {phrase("store", "Site %1 mixes weather stations by distance and has no longitude."), s.code}});
     }
     for (const std::string& code : codes) {
         const auto station = find_weather_station(book, code);
         if (!station) {
             out.push_back({Severity::gap, record,
-                           "Site " + s.code + " names weather station " + code + ", which has no days in the book."});
+                           {phrase("store", "Site %1 names weather station %2, which has no days in the book."), s.code, code}});
         } else if (mixed && (!station->latitude || !station->longitude)) {
             out.push_back({Severity::gap, record,
-                           "Site " + s.code + " mixes weather station " + code + " by distance, whose place is not recorded."});
+                           {phrase("store", "Site %1 mixes weather station %2 by distance, whose place is not recorded."), s.code,
+                            code}});
         }
     }
 }
@@ -142,7 +145,7 @@ std::string_view text_of(Severity severity) {
 
 std::vector<BookProblem> check_book(const Book& book) {
     Problems out;
-    for (std::string& line : book.integrity_problems()) {
+    for (Sentence& line : book.integrity_problems()) {
         out.push_back({Severity::damage, "book", std::move(line)});
     }
     if (!out.empty()) return out;
@@ -157,7 +160,9 @@ std::vector<BookProblem> check_book(const Book& book) {
                 if (m.site == s.code) check_meter(book, m, zone, out);
             }
         } catch (const InputError& e) {
-            out.push_back({Severity::mistake, "site " + s.code, e.what()});
+            for (const Issue& issue : e.issues()) {
+                out.push_back({Severity::mistake, "site " + s.code, issue.sentence()});
+            }
         }
     }
     for (const WeatherStation& w : weather_stations(book)) check_weather(book, w, out);

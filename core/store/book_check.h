@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/sentence.h"
 #include "core/store/book.h"
 
 #include <cstddef>
@@ -22,7 +23,7 @@ std::string_view text_of(Severity severity);
 struct BookProblem {
     Severity severity;
     std::string record;    ///< "meter M-1", "weather station W"; "book" for the file
-    std::string sentence;
+    Sentence sentence;
 };
 
 /// Integrity and foreign keys; meters: gaps, falls, backward flow, overlaps, impossible flow,

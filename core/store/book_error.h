@@ -1,23 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/sentence.h"
-
-#include <stdexcept>
-#include <utility>
+#include "core/sentence_error.h"
 
 namespace evenfall::store {
 
-/// A book that cannot be used: missing, not ours, newer than this program, damaged, in use or not
+/// A book that cannot be opened, read or written: missing, foreign, newer, damaged, locked, not
 /// writable. The message is a whole sentence for the user; the command line exits with status 4.
-class BookError : public std::runtime_error {
+class BookError : public SentenceError {
   public:
-    explicit BookError(Sentence sentence)
-        : std::runtime_error(sentence.english()), sentence_(std::move(sentence)) {}
-    const Sentence& sentence() const noexcept { return sentence_; }
-
-  private:
-    Sentence sentence_;
+    using SentenceError::SentenceError;
 };
 
 }  // namespace evenfall::store

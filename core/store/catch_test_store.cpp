@@ -57,7 +57,7 @@ CatchTest test_in(SQLite::Database& db, SQLite::Statement& row) {
     t.code = text_in(row.getColumn(1));
     t.area = text_in(row.getColumn(2));
     const auto date = calendar::parse_date(text_in(row.getColumn(3)));
-    if (!date) throw BookError("The catch test " + t.code + " has no date that can be read.");
+    if (!date) throw BookError({phrase("store", "The catch test %1 has no date that can be read."), t.code});
     t.date = *date;
     t.layout = static_cast<audit::Layout>(row.getColumn(4).getInt());
     t.throat_area = typed_in<units::Area>(row, 5);

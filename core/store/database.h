@@ -13,13 +13,18 @@
 /// For the files of core/store only: binding and reading of values that may be absent.
 namespace evenfall::store {
 
+/// What SQLite says; its usual messages in other languages too.
+Sentence sqlite_words(std::string_view message);
+/// @throws BookError that names the book
+[[noreturn]] void throw_unusable(const Book& book, std::string_view message);
+
 /// Runs `work` and turns what SQLite throws into a BookError that names the book.
 template <class Work>
 auto in_book(const Book& book, Work&& work) {
     try {
         return work(book.database());
     } catch (const SQLite::Exception& e) {
-        throw BookError("The book " + book.file().string() + " could not be used: " + e.what() + ".");
+        throw_unusable(book, e.what());
     }
 }
 
@@ -61,6 +66,9 @@ std::optional<units::Typed<Q>> typed_in(SQLite::Statement& row, int at) {
     if (!value) return std::nullopt;
     return units::Typed<Q>{*value, units::unit_named<Q>(text_in(row.getColumn(at + 1)))};
 }
+
+/// "SELECT ..." and what follows it.
+std::string query(std::string_view select, std::string_view rest);
 
 /// The rows of a query as records. `key` is its one parameter; empty: it has none.
 template <class Read>

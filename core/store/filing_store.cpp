@@ -37,7 +37,7 @@ bool take_unit(std::string& into, const std::string& unit) {
 
 void add_filing(Book& book, const StoredFiling& f, const std::vector<FingerprintKey>& fingerprints) {
     if (find_filing(book, f.sha256)) {
-        throw BookError("The filing " + f.code + " is in the book already, under the name " + f.sha256 + ".");
+        throw BookError({phrase("store", "The filing %1 is in the book already, under the name %2."), f.code, f.sha256});
     }
     in_book(book, [&](SQLite::Database& db) {
         SQLite::Statement add(db,
@@ -139,8 +139,9 @@ std::pair<weather::SheetUnits, std::vector<weather::SheetRow>> typed_weather(
             const std::array units{&u.temperature, &u.radiation, &u.wind, &u.rain, &u.reference_et};
             for (std::size_t i = 0; i < units.size(); ++i) {
                 if (take_unit(*units[i], text_in(rows.getColumn(static_cast<int>(i) + 14)))) continue;
-                throw BookError("The weather of station " + station + " was typed in more than one set of units from " +
-                                from + " to " + to + "; a filing holds one. The units change on " + date + ".");
+                throw BookError({phrase("store", "The weather of station %1 was typed in more than one set of units from %2 to %3; "
+                                         "a filing holds one. The units change on %4."),
+                                 station, from, to, date});
             }
             sheet.second.push_back(row);
         }

@@ -135,7 +135,7 @@ struct HourWriter::Impl {
         try {
             return add(row, contrary);
         } catch (const SQLite::Exception& e) {
-            throw BookError(std::string("The book could not be written: ") + e.what() + ".");
+            throw BookError({phrase("store", "The book could not be written: %1."), sqlite_words(e.what())});
         }
     }
 

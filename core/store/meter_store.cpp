@@ -110,8 +110,8 @@ void scan_readings(const Book& book, std::int64_t meter,
         }
     }
     if (result != SQLITE_DONE) {
-        throw BookError("The book " + book.file().string() + " could not be read: " +
-                        sqlite3_errmsg(handle) + ".");
+        throw BookError({phrase("store", "The book %1 could not be read: %2."), book.file().string(),
+                         sqlite_words(sqlite3_errmsg(handle))});
     }
     if (last) take(*last);
 }

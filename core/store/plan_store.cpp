@@ -297,7 +297,7 @@ int add_plan(Book& book, const std::string& code, const std::string& site, const
         int revision = 0;
         if (last.executeStep()) {
             if (last.getColumn(0).getInt64() != site_id) {
-                throw BookError("The plan " + code + " belongs to another site; take another code.");
+                throw BookError({phrase("store", "The plan %1 belongs to another site; take another code."), code});
             }
             revision = last.getColumn(1).getInt() + 1;
         }

@@ -58,7 +58,7 @@ std::vector<weather::Planting> plantings(const Book& book, const std::string& si
             const std::string last = text_in(rows.getColumn(3));
             const auto to = calendar::parse_date(last);
             if (!from || (!last.empty() && !to)) {
-                throw BookError("A planting of area " + area + " has no days that can be read.");
+                throw BookError({phrase("store", "A planting of area %1 has no days that can be read."), area});
             }
             all.push_back({area, static_cast<weather::PlantingKind>(rows.getColumn(1).getInt()),
                            *from, to, text_in(rows.getColumn(4)), number_in(rows.getColumn(5))});

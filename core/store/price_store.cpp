@@ -8,7 +8,7 @@ namespace {
 
 calendar::Date date_in(SQLite::Column column) {
     const auto date = calendar::parse_date(column.getString());
-    if (!date) throw BookError("The book holds a date that cannot be read: " + column.getString() + ".");
+    if (!date) throw BookError({phrase("store", "The book holds a date that cannot be read: %1."), column.getString()});
     return *date;
 }
 

@@ -28,8 +28,8 @@ struct ReadingWriter::Impl {
     }
 
     [[noreturn]] void fail() const {
-        throw BookError("The book " + book.file().string() + " could not be written: " +
-                        sqlite3_errmsg(handle) + ". Nothing of this import was kept.");
+        throw BookError({phrase("store", "The book %1 could not be written: %2. Nothing of this import was kept."),
+                         book.file().string(), sqlite_words(sqlite3_errmsg(handle))});
     }
 
     /// True when a row was added, false when the key is taken.

@@ -160,7 +160,7 @@ class UnitSets {
         SQLite::Statement find(db_, "SELECT temperature, radiation, wind, rain, reference_et FROM weather_units"
                                     " WHERE id = ?");
         find.bind(1, id);
-        if (!find.executeStep()) throw BookError("A weather record has no set of units; the book is damaged.");
+        if (!find.executeStep()) throw BookError(phrase("store", "A weather record has no set of units; the book is damaged."));
         return units_
             .emplace(id, weather::SheetUnits{text_in(find.getColumn(0)), text_in(find.getColumn(1)),
                                              text_in(find.getColumn(2)), text_in(find.getColumn(3)),

@@ -45,7 +45,7 @@ void for_each_typed_day(const Book& book, const TakeTypedDay& take) {
         while (rows.executeStep()) {
             const std::string station = text_in(rows.getColumn(0));
             const auto date = calendar::parse_date(text_in(rows.getColumn(1)));
-            if (!date) throw BookError("A weather day of station " + station + " has no date that can be read.");
+            if (!date) throw BookError({phrase("store", "A weather day of station %1 has no date that can be read."), station});
             int column = 2;
             SheetUnits units;
             for (std::string* unit : {&units.temperature, &units.radiation, &units.wind, &units.rain, &units.reference_et}) {

@@ -48,13 +48,13 @@ constexpr const char* station_select =
 
 std::vector<WeatherStation> weather_stations(const Book& book) {
     return in_book(book, [](SQLite::Database& db) {
-        return records(db, std::string(station_select) + " ORDER BY code", "", station_in);
+        return records(db, query(station_select, " ORDER BY code"), "", station_in);
     });
 }
 
 std::optional<WeatherStation> find_weather_station(const Book& book, const std::string& code) {
     return in_book(book, [&](SQLite::Database& db) {
-        return record(db, std::string(station_select) + " WHERE code = ?", code, station_in);
+        return record(db, query(station_select, " WHERE code = ?"), code, station_in);
     });
 }
 
@@ -101,7 +101,7 @@ std::vector<weather::WeatherDay> weather_days(const Book& book, const std::strin
         rows.bind(3, calendar::format_date(to));
         while (rows.executeStep()) {
             const auto date = calendar::parse_date(text_in(rows.getColumn(0)));
-            if (!date) throw BookError("A weather day of station " + station + " has no date that can be read.");
+            if (!date) throw BookError({phrase("store", "A weather day of station %1 has no date that can be read."), station});
             auto day = weather::converted(row_of(values_in<columns_of_day>(rows, 2), *date),
                                           units.of(rows.getColumn(1).getInt64()));
             if (!all.empty() && all.back().date == *date) all.back() = std::move(day);
@@ -149,7 +149,7 @@ struct WeatherWriter::Impl {
         try {
             return add(row, contrary);
         } catch (const SQLite::Exception& e) {
-            throw BookError(std::string("The book could not be written: ") + e.what() + ".");
+            throw BookError({phrase("store", "The book could not be written: %1."), sqlite_words(e.what())});
         }
     }
 

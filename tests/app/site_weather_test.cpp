@@ -147,7 +147,7 @@ TEST_CASE("what mixing needs and does not have is an error that says so", "[work
     CHECK_THAT(desk.refusal(), Contains("weather station W9 without longitude"));
     const auto problems = store::check_book(desk.book);
     CHECK(std::any_of(problems.begin(), problems.end(), [](const store::BookProblem& p) {
-        return p.record == "site S" && p.sentence.find("mixes weather station W9") != std::string::npos;
+        return p.record == "site S" && p.sentence.english().find("mixes weather station W9") != std::string::npos;
     }));
 }
 

@@ -24,7 +24,7 @@ struct Desk {
     }
     bool finds(Severity severity, const std::string& part) const {
         for (const BookProblem& p : check_book(book)) {
-            if (p.severity == severity && p.sentence.find(part) != std::string::npos) return true;
+            if (p.severity == severity && p.sentence.english().find(part) != std::string::npos) return true;
         }
         return false;
     }

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/book.h"
 
+#include "core/store/database.h"
 #include "tests/support/scratch.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <catch2/catch.hpp>
+#include <sqlite3.h>
 
 using namespace evenfall;
 using namespace evenfall::store;
@@ -96,4 +98,15 @@ TEST_CASE("a book in a folder that cannot be written can be read", "[store]") {
     std::filesystem::permissions(scratch.folder(), std::filesystem::perms(0500));
     CHECK_NOTHROW(Book::open(file, Access::read_only));
     std::filesystem::permissions(scratch.folder(), std::filesystem::perms(0700));
+}
+
+// The library itself says how it words its result codes.
+TEST_CASE("what SQLite says is known by its words, and unknown words stay", "[store]") {
+    for (const int code : {SQLITE_READONLY, SQLITE_CORRUPT, SQLITE_BUSY, SQLITE_FULL, SQLITE_LOCKED, SQLITE_IOERR,
+                           SQLITE_NOTADB, SQLITE_NOMEM, SQLITE_CANTOPEN}) {
+        const Sentence words = sqlite_words(sqlite3_errstr(code));
+        CHECK(words == sqlite3_errstr(code));
+        CHECK(words.form().form != nullptr);
+    }
+    CHECK(sqlite_words("no such table: x") == "no such table: x");
 }

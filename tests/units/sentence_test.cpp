@@ -48,6 +48,11 @@ TEST_CASE("what a stranger wrote is made fit for a line, within a form too", "[u
     std::string cut(80, 'x');
     cut.append("...");
     CHECK(printable_sentence(Sentence(std::string(100, 'x'))) == cut);
+    // As one text: parts that are short enough alone may be too long together.
+    const Sentence parts(phrase("plan", "%1 and %2"), std::string(60, 'x'), std::string(60, 'y'));
+    CHECK(printable_sentence(parts) == evenfall::printable(parts.english()));
+    CHECK(printable_sentence(parts).values().empty());
+    CHECK(printable_sentence(parts, 200).values().size() == 2);
     CHECK(Issue{{"f.csv", 3, "arc"}, head, phrase("core", "none")}.text() ==
           "f.csv, row 3, column arc: found \"head a\\x0Ab\\x01\", expected none");
 }
