@@ -57,7 +57,8 @@ weather::StationSetting setting_of(const ReferenceEtOptions& o) {
 Answer daily(const ReferenceEtOptions& o) {
     const auto setting = setting_of(o);
     const auto file = exchange::read_weather(o.file);
-    Answer answer{"date", {}, weather::check_weather(file.days, setting), file.notes};
+    Answer answer{"date", {}, weather::check_weather(file.days, setting), {}};
+    for (const Sentence& note : file.notes) answer.notes.push_back(note.english());
     for (const auto& day : file.days) {
         auto et = weather::reference_et(day, setting);
         answer.lines.push_back({calendar::format_date(et.date), et.et, std::move(et.method),
@@ -94,7 +95,8 @@ Answer hourly(const ReferenceEtOptions& o) {
         setting.longitude = zone ? static_cast<double>(zone->count()) / 4.0 : 0.0;
         placed = "longitude not given: the clock is taken as standard time at its own meridian";
     }
-    Answer answer{"time", {}, {}, file.notes};
+    Answer answer{"time", {}, {}, {}};
+    for (const Sentence& note : file.notes) answer.notes.push_back(note.english());
     for (auto& hour : weather::hourly_reference_et(file.hours, setting)) {
         if (!placed.empty()) hour.flags.push_back(placed);
         // Times come back as they were given: local where they had no offset.

@@ -20,7 +20,7 @@ using audit::TestAnalysis;
 
 CatchTest pick_test(const UniformityOptions& o, std::vector<std::string>& remarks) {
     auto file = exchange::read_catches(o.file);
-    remarks = std::move(file.notes);
+    for (const Sentence& note : file.notes) remarks.push_back(note.english());
     if (o.test.empty() && file.tests.size() == 1) return std::move(file.tests.front());
     std::string codes;
     for (CatchTest& t : file.tests) {

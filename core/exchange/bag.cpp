@@ -74,10 +74,10 @@ Digests read_manifest(std::string_view name, std::string_view text, const Compla
         const std::size_t blank = std::min(line.find_first_of(" \t"), line.size());
         const std::size_t path = std::min(line.find_first_not_of(" \t", blank), line.size());
         if (!is_digest(line.substr(0, blank)) || path == line.size()) {
-            complain(std::string(name), number, std::string(line), "a SHA-256 digest, blanks and a path");
+            complain(std::string(name), number, std::string(line), phrase("exchange", "a SHA-256 digest, blanks and a path"));
         }
         if (!digests.emplace(line.substr(path), lower_hex(line.substr(0, blank))).second) {
-            complain(std::string(name), number, std::string(line.substr(path)), "each path once");
+            complain(std::string(name), number, std::string(line.substr(path)), phrase("exchange", "each path once"));
         }
     }
     return digests;
@@ -95,12 +95,12 @@ std::map<std::string, std::string> read_info(std::string_view text, const Compla
         }
         const std::size_t colon = line.find(':');
         if (colon == std::string_view::npos || colon == 0) {
-            complain("bag-info.txt", number, std::string(line), "a label, a colon and a value");
+            complain("bag-info.txt", number, std::string(line), phrase("exchange", "a label, a colon and a value"));
         }
         label = line.substr(0, colon);
         const std::size_t value = std::min(line.find_first_not_of(" \t", colon + 1), line.size());
         if (!info.emplace(label, line.substr(value)).second) {
-            complain("bag-info.txt", number, label, "each label once");
+            complain("bag-info.txt", number, label, phrase("exchange", "each label once"));
         }
     }
     return info;
@@ -122,16 +122,21 @@ Contents digest_all(const ZipReader& zip, const std::vector<std::string>& keep,
     for (std::size_t i = 0; i < zip.entries().size(); ++i) {
         const ZipReader::Entry& entry = zip.entries()[i];
         const std::size_t slash = entry.name.find('/');
-        if (slash == std::string::npos) complain(entry.name, 0, "a file beside the bag's folder", "one folder at the top");
+        if (slash == std::string::npos) {
+            complain(entry.name, 0, phrase("exchange", "a file beside the bag's folder"),
+                     phrase("exchange", "one folder at the top"));
+        }
         const std::string folder = entry.name.substr(0, slash);
         if (contents.folder.empty()) contents.folder = folder;
-        if (folder != contents.folder) complain(entry.name, 0, "a second folder", "one folder at the top");
+        if (folder != contents.folder) {
+            complain(entry.name, 0, phrase("exchange", "a second folder"), phrase("exchange", "one folder at the top"));
+        }
         const std::string path = entry.name.substr(slash + 1);
         const bool tag = !is_payload(path);
         const bool kept = tag || std::find(keep.begin(), keep.end(), path) != keep.end();
         const std::uint64_t most = tag ? limits.tag_file : limits.held_file;
         if (kept && entry.size > most) {
-            complain(path, 0, std::to_string(entry.size) + " bytes", "at most " + std::to_string(most));
+            complain(path, 0, {phrase("exchange", "%1 bytes"), entry.size}, {phrase("exchange", "at most %1"), most});
         }
         Sha256 digest;
         std::string bytes;
@@ -147,9 +152,11 @@ Contents digest_all(const ZipReader& zip, const std::vector<std::string>& keep,
 
 const std::string& tag_file(const Contents& contents, std::string_view name, const Complaint& complain) {
     const auto found = contents.tags.find(std::string(name));
-    if (found == contents.tags.end()) complain(std::string(name), 0, "no such file", "a bag with this file");
+    if (found == contents.tags.end()) {
+        complain(std::string(name), 0, phrase("exchange", "no such file"), phrase("exchange", "a bag with this file"));
+    }
     if (name != signature_name && first_bad_byte(found->second) != std::string_view::npos) {
-        complain(std::string(name), 0, "text that is not UTF-8", "UTF-8");
+        complain(std::string(name), 0, phrase("exchange", "text that is not UTF-8"), "UTF-8");
     }
     return found->second;
 }
@@ -159,17 +166,18 @@ void compare(const Contents& contents, const Digests& listed, std::string_view m
     for (const auto& [path, digest] : listed) {
         const auto found = contents.files.find(path);
         if (found == contents.files.end() || is_payload(path) != payload) {
-            complain(path, 0, "no such file", "the file that " + std::string(manifest) + " lists");
+            complain(path, 0, phrase("exchange", "no such file"), {phrase("exchange", "the file that %1 lists"), manifest});
         }
         if (found->second.sha256 != digest) {
-            complain(path, 0, "a changed file: SHA-256 " + found->second.sha256,
-                     digest + " as in " + std::string(manifest));
+            complain(path, 0, {phrase("exchange", "a changed file: SHA-256 %1"), found->second.sha256},
+                     {phrase("exchange", "%1 as in %2"), digest, manifest});
         }
     }
     for (const auto& [path, file] : contents.files) {
         if (is_payload(path) != payload || path == tag_manifest_name) continue;
         if (listed.count(path) == 0) {
-            complain(path, 0, "a file that " + std::string(manifest) + " does not list", "only listed files");
+            complain(path, 0, {phrase("exchange", "a file that %1 does not list"), manifest},
+                     phrase("exchange", "only listed files"));
         }
     }
 }
@@ -196,14 +204,14 @@ std::optional<std::string> check_signature(const Contents& contents, const Diges
     const std::string& text = tag_file(contents, signed_name, complain);
     const std::string& signature = tag_file(contents, signature_name, complain);
     const auto key = public_key_hex(pem);
-    if (!key) complain(std::string(key_name), 0, "no Ed25519 public key", "a key in PEM");
+    if (!key) complain(std::string(key_name), 0, phrase("exchange", "no Ed25519 public key"), phrase("exchange", "a key in PEM"));
     if (text != text_to_sign(tags)) {
-        complain(std::string(signed_name), 0, "a text that does not fit this bag",
-                 "the digests of bag-info.txt, bagit.txt and manifest-sha256.txt");
+        complain(std::string(signed_name), 0, phrase("exchange", "a text that does not fit this bag"),
+                 phrase("exchange", "the digests of bag-info.txt, bagit.txt and manifest-sha256.txt"));
     }
     if (!signature_holds(pem, text, signature)) {
-        complain(std::string(signature_name), 0, "a signature that this key did not make",
-                 "a signature by the key " + *key);
+        complain(std::string(signature_name), 0, phrase("exchange", "a signature that this key did not make"),
+                 {phrase("exchange", "a signature by the key %1"), *key});
     }
     return key;
 }
@@ -223,16 +231,17 @@ OpenedBag open_bag(const std::filesystem::path& file, const std::vector<std::str
     const auto declared = lines_of(tag_file(contents, "bagit.txt", complain));
     const auto wanted = lines_of(declaration);
     if (declared != wanted) {
-        complain("bagit.txt", 0, declared.empty() ? "an empty file" : std::string(declared.front()),
-                 "BagIt-Version: 1.0 and UTF-8");
+        complain("bagit.txt", 0, declared.empty() ? Sentence(phrase("exchange", "an empty file")) : Sentence(declared.front()),
+                 phrase("exchange", "BagIt-Version: 1.0 and UTF-8"));
     }
     if (contents.files.count("fetch.txt") != 0) {
-        complain("fetch.txt", 0, "files to be fetched elsewhere", "a bag that holds all its files");
+        complain("fetch.txt", 0, phrase("exchange", "files to be fetched elsewhere"),
+                 phrase("exchange", "a bag that holds all its files"));
     }
     for (const auto& [path, bytes] : contents.tags) {
         const bool manifest = path.substr(0, 9) == "manifest-" || path.substr(0, 12) == "tagmanifest-";
         if (manifest && path != manifest_name && path != tag_manifest_name) {
-            complain(path, 0, "a manifest of another kind", "SHA-256 manifests only");
+            complain(path, 0, phrase("exchange", "a manifest of another kind"), phrase("exchange", "SHA-256 manifests only"));
         }
     }
     const std::string& manifest = tag_file(contents, manifest_name, complain);
@@ -241,7 +250,9 @@ OpenedBag open_bag(const std::filesystem::path& file, const std::vector<std::str
     compare(contents, tags, tag_manifest_name, false, complain);
     compare(contents, read_manifest(manifest_name, manifest, complain), manifest_name, true, complain);
     for (const std::string_view name : signed_tags) {
-        if (tags.count(std::string(name)) == 0) complain(std::string(name), 0, "no such file", "a bag with this file");
+        if (tags.count(std::string(name)) == 0) {
+            complain(std::string(name), 0, phrase("exchange", "no such file"), phrase("exchange", "a bag with this file"));
+        }
     }
 
     OpenedBag bag;
@@ -273,14 +284,16 @@ void check_source_names(const std::filesystem::path& file, const std::string& fo
                c == '-' || c == '_' || c == '.';
     });
     if (!plain || folder.front() == '.' || folder.back() == '.') {
-        complain("", 0, folder, "a name of letters, digits, \"-\", \"_\" and \".\"");
+        complain("", 0, folder, phrase("exchange", "a name of letters, digits, \"-\", \"_\" and \".\""));
     }
     for (const PayloadSource& source : payload) {
-        const std::string problem = name_problem(folder + "/data/" + source.path, ZipLimits{}.name);
-        if (!problem.empty()) complain(source.path, 0, problem, "a plain relative path");
+        const Sentence problem = name_problem(folder + "/data/" + source.path, ZipLimits{}.name);
+        if (!problem.empty()) complain(source.path, 0, problem, phrase("exchange", "a plain relative path"));
     }
     for (std::size_t i = 1; i < payload.size(); ++i) {
-        if (payload[i].path == payload[i - 1].path) complain(payload[i].path, 0, "a path twice", "each path once");
+        if (payload[i].path == payload[i - 1].path) {
+            complain(payload[i].path, 0, phrase("exchange", "a path twice"), phrase("exchange", "each path once"));
+        }
     }
 }
 
@@ -297,7 +310,10 @@ Digested digested(const PayloadSource& source) {
     std::string digest = sha256_of_file(file);
     std::error_code error;
     const std::uint64_t size = std::filesystem::file_size(file, error);
-    if (error) throw InputError(Issue{{file.string(), 0, ""}, "a file without a size", "a regular file"});
+    if (error) {
+        throw InputError(Issue{{file.string(), 0, ""}, phrase("exchange", "a file without a size"),
+                               phrase("exchange", "a regular file")});
+    }
     return {std::move(digest), size};
 }
 
@@ -311,7 +327,7 @@ std::string info_text(const std::filesystem::path& file,
                 return static_cast<unsigned char>(c) < 0x20 || c == 0x7F;
             });
             if (unfit || first_bad_byte(part) != std::string_view::npos) {
-                complain("bag-info.txt", 0, part, "UTF-8 text on one line");
+                complain("bag-info.txt", 0, part, phrase("exchange", "UTF-8 text on one line"));
             }
         }
         text += label + ": " + value + "\n";

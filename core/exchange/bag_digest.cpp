@@ -2,6 +2,7 @@
 #include "core/exchange/bag_digest.h"
 
 #include "core/input_error.h"
+#include "core/sentence_error.h"
 
 #include <openssl/bio.h>
 #include <openssl/evp.h>
@@ -27,7 +28,7 @@ using Owned = std::unique_ptr<T, Free>;
 
 /// What the library refuses to do for us is a lack of memory or a broken installation.
 void must(bool ok) {
-    if (!ok) throw std::runtime_error("the cryptographic library reported a failure");
+    if (!ok) throw SentenceError(phrase("exchange", "the cryptographic library reported a failure"));
 }
 
 std::string hex_of(std::span<const unsigned char> bytes) {
@@ -106,14 +107,18 @@ std::string sha256_of(std::string_view text) {
 
 std::string sha256_of_file(const std::filesystem::path& file) {
     const Owned<std::FILE> in(std::fopen(file.c_str(), "rb"));
-    if (!in) throw InputError(Issue{{file.string(), 0, ""}, "a file that cannot be opened", "a file that can be read"});
+    if (!in) {
+        throw InputError(Issue{{file.string(), 0, ""}, phrase("exchange", "a file that cannot be opened"),
+                               phrase("exchange", "a file that can be read")});
+    }
     Sha256 digest;
     std::vector<std::byte> piece(std::size_t{1} << 16U);
     while (const std::size_t n = std::fread(piece.data(), 1, piece.size(), in.get())) {
         digest.add(std::span(piece).first(n));
     }
     if (std::ferror(in.get()) != 0) {
-        throw InputError(Issue{{file.string(), 0, ""}, "a file that cannot be read to its end", "a file that can be read"});
+        throw InputError(Issue{{file.string(), 0, ""}, phrase("exchange", "a file that cannot be read to its end"),
+                               phrase("exchange", "a file that can be read")});
     }
     return digest.hex();
 }
@@ -123,15 +128,15 @@ struct SigningKey::Impl {
 };
 
 SigningKey::SigningKey(const std::filesystem::path& pem) : impl_(std::make_unique<Impl>()) {
-    const auto refuse = [&](const char* found) {
+    const auto refuse = [&](Phrase found) {
         throw InputError(Issue{{pem.string(), 0, ""}, found,
-                               "an Ed25519 private key in PEM, without a passphrase"});
+                               phrase("exchange", "an Ed25519 private key in PEM, without a passphrase")});
     };
     const Owned<std::FILE> in(std::fopen(pem.c_str(), "rb"));
-    if (!in) refuse("a file that cannot be opened");
+    if (!in) refuse(phrase("exchange", "a file that cannot be opened"));
     impl_->key.reset(PEM_read_PrivateKey(in.get(), nullptr, no_passphrase, nullptr));
-    if (!impl_->key) refuse("something that is not read as a private key");
-    if (EVP_PKEY_id(impl_->key.get()) != EVP_PKEY_ED25519) refuse("a key of another kind");
+    if (!impl_->key) refuse(phrase("exchange", "something that is not read as a private key"));
+    if (EVP_PKEY_id(impl_->key.get()) != EVP_PKEY_ED25519) refuse(phrase("exchange", "a key of another kind"));
     public_hex_ = raw_public_hex(impl_->key.get());
     const Owned<BIO> out(BIO_new(BIO_s_mem()));
     must(out != nullptr && PEM_write_bio_PUBKEY(out.get(), impl_->key.get()) == 1);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/sentence.h"
+
 #include <cstddef>
 #include <cstdint>
 #include <filesystem>
@@ -30,7 +32,7 @@ struct ZipLimits {
 /// Whether a name may stand in a zip: relative, below one folder or more, UTF-8, printable, no "..",
 /// no "\" or ":", no segment that is empty or starts or ends with a blank or ends with a dot.
 /// @return  what is wrong with it, or empty text
-std::string name_problem(const std::string& name, std::size_t longest);
+Sentence name_problem(const std::string& name, std::size_t longest);
 
 class ZipReader {
   public:

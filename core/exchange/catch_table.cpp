@@ -45,7 +45,7 @@ void agree(RowReader& row, std::string_view group, std::optional<T>& field,
            const std::optional<T>& value, Same same) {
     if (!value) return;
     if (field && !same(*field, *value)) {
-        row.refuse(group, row.text(group), "the same value in all rows of one test");
+        row.refuse(group, row.text(group), phrase("exchange", "the same value in all rows of one test"));
         return;
     }
     field = value;
@@ -55,7 +55,7 @@ template <class Q>
 void agree_measure(RowReader& row, std::string_view group, std::optional<units::Typed<Q>>& field) {
     auto value = row.measure<Q>(group);
     if (value && value->value < 0) {
-        row.refuse(group, row.text(group), "a value of zero or more");
+        row.refuse(group, row.text(group), phrase("exchange", "a value of zero or more"));
         return;
     }
     agree(row, group, field, value,
@@ -69,20 +69,20 @@ CatchTableReader::CatchTableReader(const ColumnIndex& columns, std::string file,
     std::vector<Issue> issues;
     for (std::string_view group : {"test", "area", "date"}) {
         if (in_book && !columns.has(group)) {
-            issues.push_back({{file_, 1, std::string(group)}, "no such column",
-                              "a column " + std::string(group) + ", to keep the test in a book"});
+            issues.push_back({{file_, 1, std::string(group)}, phrase("exchange", "no such column"),
+                              {phrase("exchange", "a column %1, to keep the test in a book"), group}});
         }
     }
     if (columns.has("x") != columns.has("y")) {
-        issues.push_back({{file_, 1, columns.has("x") ? "y" : "x"}, "no such column",
-                          "both x and y, in one unit"});
+        issues.push_back({{file_, 1, columns.has("x") ? "y" : "x"}, phrase("exchange", "no such column"),
+                          phrase("exchange", "both x and y, in one unit")});
     } else if (columns.has("x") && columns.find("x")->unit != columns.find("y")->unit) {
         issues.push_back({{file_, 1, std::string(columns.find("y")->name)},
-                          std::string(columns.find("y")->name), "x and y in one unit"});
+                          std::string(columns.find("y")->name), phrase("exchange", "x and y in one unit")});
     }
     if (columns.has("side") && !columns.has("distance")) {
-        issues.push_back({{file_, 1, "distance"}, "no such column",
-                          "a distance from the path beside the side"});
+        issues.push_back({{file_, 1, "distance"}, phrase("exchange", "no such column"),
+                          phrase("exchange", "a distance from the path beside the side")});
     }
     if (!issues.empty()) throw InputError(std::move(issues));
 }
@@ -112,11 +112,11 @@ void CatchTableReader::read_test_fields(RowReader& row, CatchTest& test, bool fi
         test.date = (in_book_ ? row.needed_date("date") : row.date("date")).value_or(calendar::Date{});
     } else {
         if (!area.empty() && area != test.area) {
-            row.refuse("area", area, "the same area in all rows of one test");
+            row.refuse("area", area, phrase("exchange", "the same area in all rows of one test"));
         }
         const auto date = row.date("date");
         if (date && *date != test.date) {
-            row.refuse("date", row.text("date"), "the same day in all rows of one test");
+            row.refuse("date", row.text("date"), phrase("exchange", "the same day in all rows of one test"));
         }
     }
     agree_measure<units::Area>(row, "throat_area", test.throat_area);
@@ -127,18 +127,18 @@ void CatchTableReader::read_test_fields(RowReader& row, CatchTest& test, bool fi
     agree_measure<units::Speed>(row, "travel_speed", test.travel_speed);
     agree_measure<units::Length>(row, "edge_offset", test.edge_offset);
     if (test.throat_area && !(test.throat_area->value > 0)) {
-        row.refuse("throat_area", row.text("throat_area"), "a throat area above zero");
+        row.refuse("throat_area", row.text("throat_area"), phrase("exchange", "a throat area above zero"));
     }
-    const auto minutes = row.number_within("minutes", 1e-9, 1e5, "minutes above zero");
+    const auto minutes = row.number_within("minutes", 1e-9, 1e5, phrase("exchange", "minutes above zero"));
     agree(row, "minutes", test.minutes, minutes, [](double a, double b) { return a == b; });
     const std::string_view layout = row.text("layout");
     if (!layout.empty()) {
         const auto* known = std::find_if(std::begin(layouts), std::end(layouts),
                                          [&](const auto& l) { return l.first == layout; });
         if (known == std::end(layouts)) {
-            row.refuse("layout", layout, "grid, pivot, traveller, lateral or irregular");
+            row.refuse("layout", layout, phrase("exchange", "grid, pivot, traveller, lateral or irregular"));
         } else if (!first && test.layout != known->second) {
-            row.refuse("layout", layout, "the same value in all rows of one test");
+            row.refuse("layout", layout, phrase("exchange", "the same value in all rows of one test"));
         } else {
             test.layout = known->second;
         }
@@ -147,9 +147,9 @@ void CatchTableReader::read_test_fields(RowReader& row, CatchTest& test, bool fi
     if (!pulls.empty()) {
         const auto answer = yes_no(pulls);
         if (!answer) {
-            row.refuse("opposite_pulls", pulls, "yes or no");
+            row.refuse("opposite_pulls", pulls, phrase("exchange", "yes or no"));
         } else if (!first && test.opposite_pulls != *answer) {
-            row.refuse("opposite_pulls", pulls, "the same value in all rows of one test");
+            row.refuse("opposite_pulls", pulls, phrase("exchange", "the same value in all rows of one test"));
         } else {
             test.opposite_pulls = *answer;
         }
@@ -168,35 +168,35 @@ void CatchTableReader::read_can(RowReader& row, CatchTest& test) {
     c.y = coordinate("y");
     c.distance = coordinate("distance");
     if (c.distance && *c.distance < 0 && test.layout != Layout::lateral) {
-        row.refuse("distance", row.text("distance"), "a distance of zero or more");
+        row.refuse("distance", row.text("distance"), phrase("exchange", "a distance of zero or more"));
     }
     if (row.has("side")) {
         const std::string side = column_key(row.text("side"));
         if (side == "left") c.side = audit::Side::left;
         else if (side == "right") c.side = audit::Side::right;
-        else row.refuse("side", row.text("side"), "left or right, looking along the pull");
+        else row.refuse("side", row.text("side"), phrase("exchange", "left or right, looking along the pull"));
     }
     c.reading = row.needed_number("catch").value_or(0.0);
-    if (c.reading < 0) row.refuse("catch", row.text("catch"), "a catch of zero or more");
+    if (c.reading < 0) row.refuse("catch", row.text("catch"), phrase("exchange", "a catch of zero or more"));
     const std::string station(row.text("station"));
-    const auto run = row.number_within("station_minutes", 1e-9, 1e5, "minutes above zero");
+    const auto run = row.number_within("station_minutes", 1e-9, 1e5, phrase("exchange", "minutes above zero"));
     const auto same = std::find_if(test.catches.begin(), test.catches.end(),
                                    [&](const audit::Catch& o) { return o.can == c.can; });
     if (!station.empty()) {
         const auto known = std::find_if(test.stations.begin(), test.stations.end(),
                                         [&](const auto& s) { return s.station == station; });
         if (known == test.stations.end()) {
-            if (!run) row.refuse("station_minutes", row.text("station_minutes"), "minutes of this station");
+            if (!run) row.refuse("station_minutes", row.text("station_minutes"), phrase("exchange", "minutes of this station"));
             test.stations.push_back({station, run.value_or(0.0)});
         } else if (run && known->minutes != *run) {
             row.refuse("station_minutes", row.text("station_minutes"),
-                       "the same minutes in all rows of one station");
+                       phrase("exchange", "the same minutes in all rows of one station"));
         }
         const auto taken = [&](const audit::StationCatch& s) { return s.station == station; };
         if (same != test.catches.end() && !same->by_station.empty() &&
             std::none_of(same->by_station.begin(), same->by_station.end(), taken)) {
             if (same->x != c.x || same->y != c.y || same->distance != c.distance) {
-                row.refuse("can", c.can, "one place for each can");
+                row.refuse("can", c.can, phrase("exchange", "one place for each can"));
             }
             same->by_station.push_back({station, c.reading});
             same->reading += c.reading;
@@ -205,12 +205,11 @@ void CatchTableReader::read_can(RowReader& row, CatchTest& test) {
         c.by_station.push_back({station, c.reading});
     }
     if (same != test.catches.end()) {
-        row.refuse("can", c.can, "each can once in a test; this one stands in row " +
-                                     std::to_string(same->row) + " too");
+        row.refuse("can", c.can, {phrase("exchange", "each can once in a test; this one stands in row %1 too"), same->row});
         return;
     }
     if (test.catches.size() >= most_cans) {
-        row.refuse("can", c.can, "at most " + std::to_string(most_cans) + " cans in a test");
+        row.refuse("can", c.can, {phrase("exchange", "at most %1 cans in a test"), most_cans});
         return;
     }
     test.catches.push_back(std::move(c));

@@ -170,17 +170,17 @@ std::vector<std::string_view> names_of(const KindSpec& spec) {
 }
 
 /// "size_ft2, size_ac or size_m2"
-std::string names_of_group(const KindSpec& spec, std::string_view group) {
+Sentence names_of_group(const KindSpec& spec, std::string_view group) {
     std::vector<std::string_view> names;
     for (const ColumnSpec& c : spec.columns) {
         if (c.group == group) names.push_back(c.name);
     }
     std::string out;
-    for (std::size_t i = 0; i < names.size(); ++i) {
-        if (i != 0) out += i + 1 == names.size() ? " or " : ", ";
+    for (std::size_t i = 0; i + 1 < names.size(); ++i) {
+        if (i != 0) out += ", ";
         out += names[i];
     }
-    return out;
+    return out.empty() ? Sentence(names.back()) : Sentence(phrase("exchange", "%1 or %2"), out, names.back());
 }
 
 struct Fit {
@@ -236,12 +236,11 @@ std::string kind_names() {
 Issue unknown_column(const KindSpec& spec, const std::string& header, const Place& place) {
     const auto names = names_of(spec);
     const std::string_view near = nearest_name(column_key(header), names);
-    std::string expected = "a column of the " + std::string(spec.name) + " table";
+    Sentence expected(phrase("exchange", "a column of the %1 table"), spec.name);
     if (!near.empty()) {
-        expected += "; the nearest is " + std::string(near);
-        const ColumnSpec* c = column_named(spec, near);
-        const std::string all = names_of_group(spec, c->group);
-        if (all != near) expected += " (known: " + all + ")";
+        expected = Sentence(phrase("exchange", "a column of the %1 table; the nearest is %2"), spec.name, near);
+        const Sentence all = names_of_group(spec, column_named(spec, near)->group);
+        if (all != near) expected = Sentence(phrase("exchange", "%1 (known: %2)"), expected, all);
     }
     return {place, header, expected};
 }
@@ -255,10 +254,10 @@ std::vector<Issue> missing_columns(const KindSpec& spec, const std::vector<std::
     std::vector<Issue> issues;
     for (std::string_view g : *best) {
         if (std::find(groups.begin(), groups.end(), g) != groups.end()) continue;
-        const std::string names = names_of_group(spec, g);
-        issues.push_back({{place.file, place.row, names},
-                          "no such column",
-                          "a column " + names + " in a " + std::string(spec.name) + " table"});
+        const Sentence names = names_of_group(spec, g);
+        issues.push_back({{place.file, place.row, names.english()},
+                          phrase("exchange", "no such column"),
+                          {phrase("exchange", "a column %1 in a %2 table"), names, spec.name}});
     }
     return issues;
 }
@@ -271,7 +270,7 @@ Kind kind_named(std::string_view name) {
     for (const KindSpec& k : kinds()) {
         if (k.name == name) return k.kind;
     }
-    throw InputError(std::string(name), "one of the kinds " + kind_names());
+    throw InputError(std::string(name), {phrase("exchange", "one of the kinds %1"), kind_names()});
 }
 
 std::span<const KindSpec> all_kinds() { return kinds(); }
@@ -321,7 +320,7 @@ ColumnIndex::ColumnIndex(const KindSpec& spec, std::span<const std::string> head
         }
         if (const Found* other = find(c->group)) {
             issues.push_back({place, header[i],
-                              "one column for this, and there is " + std::string(other->name)});
+                              {phrase("exchange", "one column for this, and there is %1"), other->name}});
             continue;
         }
         groups.push_back(c->group);
@@ -348,9 +347,8 @@ Kind kind_of_header(std::span<const std::string> header, const std::string& file
         if (fit.unknown == 0 && fit.missing == 0) {
             if (fitting != nullptr) {
                 throw InputError(Issue{{file, 1, ""}, header_text(header),
-                                       "a kind of table; both " + std::string(fitting->name) +
-                                           " and " + std::string(k.name) +
-                                           " have these columns, so name it"});
+                                       {phrase("exchange", "a kind of table; both %1 and %2 have these columns, so name it"),
+                                        fitting->name, k.name}});
             }
             fitting = &k;
         }
@@ -364,7 +362,7 @@ Kind kind_of_header(std::span<const std::string> header, const std::string& file
     if (fitting != nullptr) return fitting->kind;
     if (nearest != nullptr) return nearest->kind;
     throw InputError(Issue{{file, 1, ""}, header_text(header),
-                           "the header of one of the tables " + kind_names()});
+                           {phrase("exchange", "the header of one of the tables %1"), kind_names()}});
 }
 
 }  // namespace evenfall::exchange

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csv_reader.h"
 
+#include "core/exchange/system_words.h"
 #include "core/exchange/utf8.h"
 
 #include <algorithm>
@@ -27,9 +28,9 @@ CsvReader::CsvReader(const std::filesystem::path& path, std::optional<char> deli
                      CsvLimits limits)
     : file_(path.string()), limits_(limits) {
     std::error_code error;
-    if (std::filesystem::is_directory(path, error)) fail(0, "a folder", "a CSV file");
+    if (std::filesystem::is_directory(path, error)) fail(0, phrase("exchange", "a folder"), phrase("exchange", "a CSV file"));
     in_.reset(std::fopen(path.c_str(), "rb"));
-    if (!in_) fail(0, std::strerror(errno), "a file that can be read");
+    if (!in_) fail(0, system_words(errno), phrase("exchange", "a file that can be read"));
     std::setvbuf(in_.get(), nullptr, _IONBF, 0);  // we read in large pieces ourselves
     const auto size = std::filesystem::file_size(path, error);
     size_ = error ? 0 : size;
@@ -59,13 +60,13 @@ bool CsvReader::fill() {
         }
         if (end_ > limits_.line) {
             fail(line_, std::string(buffer_.data(), 60),
-                 "a line of at most " + std::to_string(limits_.line) + " bytes; this is no table");
+                 {phrase("exchange", "a line of at most %1 bytes; this is no table"), limits_.line});
         }
         if (buffer_.size() - end_ < chunk) buffer_.resize(buffer_.size() * 2);
     }
     const std::size_t got = std::fread(buffer_.data() + end_, 1, chunk, in_.get());
     if (got == 0) {
-        if (std::ferror(in_.get()) != 0) fail(line_, std::strerror(errno), "a file that can be read");
+        if (std::ferror(in_.get()) != 0) fail(line_, system_words(errno), phrase("exchange", "a file that can be read"));
         at_end_ = true;
         return false;
     }
@@ -85,10 +86,10 @@ void CsvReader::skip_comments() {
         return std::string_view(buffer_.data() + begin_, end_ - begin_).starts_with(mark);
     };
     if (starts("\xFF\xFE") || starts("\xFE\xFF")) {
-        fail(1, "UTF-16 text", "UTF-8 text; save the table as \"CSV UTF-8\"");
+        fail(1, phrase("exchange", "UTF-16 text"), phrase("exchange", "UTF-8 text; save the table as \"CSV UTF-8\""));
     }
     if (starts("PK\x03\x04")) {
-        fail(1, "a packed file", "CSV text; a workbook needs its ending .xlsx or .ods");
+        fail(1, phrase("exchange", "a packed file"), phrase("exchange", "CSV text; a workbook needs its ending .xlsx or .ods"));
     }
     if (starts("\xEF\xBB\xBF")) begin_ += 3;
     while (more_at(0) && (buffer_[begin_] == '#' || buffer_[begin_] == '\n' ||
@@ -102,7 +103,7 @@ void CsvReader::skip_comments() {
         begin_ += at + 1;
         ++line_;
     }
-    if (!more_at(0)) fail(0, "an empty file", "a header line and at least one row");
+    if (!more_at(0)) fail(0, phrase("exchange", "an empty file"), phrase("exchange", "a header line and at least one row"));
 }
 
 void CsvReader::tell_delimiter() {
@@ -125,20 +126,20 @@ void CsvReader::tell_delimiter() {
 }
 
 void CsvReader::read_header() {
-    if (!read_record()) fail(0, "an empty file", "a header line and at least one row");
-    if (last_in_quotes_) fail(row_, std::string(record_text()), "a header line with closed quotes");
+    if (!read_record()) fail(0, phrase("exchange", "an empty file"), phrase("exchange", "a header line and at least one row"));
+    if (last_in_quotes_) fail(row_, std::string(record_text()), phrase("exchange", "a header line with closed quotes"));
     for (const Piece& p : pieces_) {
         const std::string_view cell(buffer_.data() + begin_ + p.begin, p.end - p.begin);
         if (first_bad_byte(cell) != std::string_view::npos) {
-            fail(row_, std::string(cell), "UTF-8 text; save the table as \"CSV UTF-8\"");
+            fail(row_, std::string(cell), phrase("exchange", "UTF-8 text; save the table as \"CSV UTF-8\""));
         }
         std::string name = trimmed(cell);
         if (name.empty()) {
-            fail(row_, "column " + std::to_string(header_.size() + 1) + " without a name",
-                 "a name for each column");
+            fail(row_, {phrase("exchange", "column %1 without a name"), header_.size() + 1},
+                 phrase("exchange", "a name for each column"));
         }
         if (std::find(header_.begin(), header_.end(), name) != header_.end()) {
-            fail(row_, name, "each column once");
+            fail(row_, name, phrase("exchange", "each column once"));
         }
         header_.push_back(std::move(name));
     }
@@ -148,10 +149,10 @@ void CsvReader::read_header() {
 void CsvReader::close_cell(std::size_t begin, std::size_t end) {
     if (end - begin > limits_.cell) {
         fail(line_, std::string(buffer_.data() + begin_ + begin, 60),
-             "a cell of at most " + std::to_string(limits_.cell) + " bytes");
+             {phrase("exchange", "a cell of at most %1 bytes"), limits_.cell});
     }
     if (pieces_.size() >= limits_.columns) {
-        fail(line_, "more than " + std::to_string(limits_.columns) + " cells", "a narrower table");
+        fail(line_, {phrase("exchange", "more than %1 cells"), limits_.columns}, phrase("exchange", "a narrower table"));
     }
     pieces_.push_back({begin, end});
 }
@@ -169,7 +170,7 @@ void CsvReader::read_plain(std::size_t& at) {
         if (p == stop) continue;
         if (*p == '"') {
             fail(line_, std::string(buffer_.data() + begin_ + begin, at - begin + 1),
-                 "quotes around a whole cell, and doubled inside it");
+                 phrase("exchange", "quotes around a whole cell, and doubled inside it"));
         }
         break;
     }
@@ -178,7 +179,7 @@ void CsvReader::read_plain(std::size_t& at) {
     if (at_line_end && end > begin && buffer_[begin_ + end - 1] == '\r') --end;
     if (std::memchr(buffer_.data() + begin_ + begin, '\r', end - begin) != nullptr) {
         fail(line_, std::string(buffer_.data() + begin_ + begin, std::min<std::size_t>(end - begin, 60)),
-             "lines that end in LF or CRLF; this one has a lone CR");
+             phrase("exchange", "lines that end in LF or CRLF; this one has a lone CR"));
     }
     close_cell(begin, end);
 }
@@ -216,7 +217,7 @@ bool CsvReader::read_quoted(std::size_t& at) {
     }
     if (more_at(at) && buffer_[begin_ + at] != delimiter_ && buffer_[begin_ + at] != '\n') {
         fail(line_, std::string(buffer_.data() + begin_ + begin, write - begin),
-             "a delimiter or the end of the line after a closing quote");
+             phrase("exchange", "a delimiter or the end of the line after a closing quote"));
     }
     return true;
 }
@@ -275,7 +276,7 @@ bool CsvReader::next() {
         if (last_open_ || !read_record()) return false;
         if (last_in_quotes_ || (last_open_ && pieces_.size() < header_.size())) {
             fail(row_, std::string(record_text()),
-                 "a whole row; the file ends in the middle of this one, so it was cut short");
+                 phrase("exchange", "a whole row; the file ends in the middle of this one, so it was cut short"));
         }
         if (!std::all_of(pieces_.begin(), pieces_.end(), is_empty)) break;
         step_over();
@@ -291,14 +292,14 @@ bool CsvReader::next() {
 void CsvReader::check_row() {
     if (cells_.size() != header_.size()) {
         issue_ = Issue{{file_, row_, ""},
-                       std::to_string(cells_.size()) + " cells",
-                       std::to_string(header_.size()) + " cells as in the header"};
+                       {phrase("exchange", "%1 cells"), cells_.size()},
+                       {phrase("exchange", "%1 cells as in the header"), header_.size()}};
         return;
     }
     if (first_bad_byte({buffer_.data() + begin_, used_}) == std::string_view::npos) return;
     for (std::size_t i = 0; i < cells_.size() && !issue_; ++i) {
         if (first_bad_byte(cells_[i]) != std::string_view::npos) {
-            issue_ = Issue{{file_, row_, header_[i]}, std::string(cells_[i]), "UTF-8 text"};
+            issue_ = Issue{{file_, row_, header_[i]}, std::string(cells_[i]), phrase("exchange", "UTF-8 text")};
         }
     }
 }
@@ -308,10 +309,10 @@ double CsvReader::done() const {
     return std::min(1.0, static_cast<double>(read_ - (end_ - begin_)) / static_cast<double>(size_));
 }
 
-std::vector<std::string> CsvReader::notes() const {
+std::vector<Sentence> CsvReader::notes() const {
     if (!last_open_) return {};
-    return {file_ + ": the last line has no line end. If the file was cut short, its last value "
-                    "is too; compare it with the source."};
+    return {Sentence(phrase("exchange", "%1: the last line has no line end. If the file was cut short, its last value "
+                                        "is too; compare it with the source."), file_)};
 }
 
 }  // namespace evenfall::exchange

@@ -49,7 +49,7 @@ class CsvReader final : public RowSource {
     std::size_t row() const override { return row_; }
     const std::optional<Issue>& row_issue() const override { return issue_; }
     double done() const override;
-    std::vector<std::string> notes() const override;
+    std::vector<Sentence> notes() const override;
 
     char delimiter() const { return delimiter_; }
 

@@ -46,7 +46,7 @@ class OneTest {
     void check(RowReader& row) {
         const std::string test(row.text("test"));
         if (!test_) test_ = test;
-        if (test != *test_) row.refuse("test", test, "the same test in every row of this file");
+        if (test != *test_) row.refuse("test", test, phrase("exchange", "the same test in every row of this file"));
     }
 
   private:
@@ -90,11 +90,11 @@ std::optional<audit::Finding> read_finding(RowReader& row) {
     if (const auto text = row.text("severity"); !text.empty()) {
         const auto severity = audit::severity_named(text);
         if (severity) f.severity = *severity;
-        else row.refuse("severity", text, "minor, moderate or severe");
+        else row.refuse("severity", text, phrase("exchange", "minor, moderate or severe"));
     }
     if (const auto text = row.text("corrected"); !text.empty()) {
         if (text == "yes") f.corrected = true;
-        else if (text != "no") row.refuse("corrected", text, "yes or no");
+        else if (text != "no") row.refuse("corrected", text, phrase("exchange", "yes or no"));
     }
     if (f.kind == no_finding || f.kind.empty()) return std::nullopt;
     refuse_all(row, audit::check(std::span(&f, 1), ""));
@@ -124,7 +124,7 @@ std::vector<audit::Finding> read_findings(const std::filesystem::path& path) {
         if (f) findings.push_back(*std::move(f));
         else if (row.ok()) none = row.row();
         if (none != 0 && !findings.empty()) {
-            row.refuse("finding", row.text("finding"), "either findings or none, in one table");
+            row.refuse("finding", row.text("finding"), phrase("exchange", "either findings or none, in one table"));
         }
     });
     return findings;

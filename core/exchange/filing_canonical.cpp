@@ -19,7 +19,7 @@ using Json = nlohmann::json;
 void write_string(std::string& out, const std::string& text) {
     static constexpr std::string_view digits = "0123456789abcdef";
     if (first_bad_byte(text) != std::string_view::npos) {
-        throw InputError(printable(text), "UTF-8 text");
+        throw InputError(printable(text), phrase("exchange", "UTF-8 text"));
     }
     out += '"';
     for (const char c : text) {
@@ -78,14 +78,16 @@ void write_value(std::string& out, const Json& json) {
             out += '}';
             return;
         }
-        default: throw InputError("a value that JSON does not have", "a JSON value");
+        default: throw InputError(phrase("exchange", "a value that JSON does not have"), phrase("exchange", "a JSON value"));
     }
 }
 
 }  // namespace
 
 std::string canonical_number(double value) {
-    if (!std::isfinite(value)) throw InputError("a number that is not finite", "a finite number");
+    if (!std::isfinite(value)) {
+        throw InputError(phrase("exchange", "a number that is not finite"), phrase("exchange", "a finite number"));
+    }
     if (value == 0.0) return "0";
     std::array<char, 40> buffer{};
     const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), std::abs(value),

@@ -27,17 +27,22 @@ void check_attachments(const std::filesystem::path& file, const review::Filing& 
             filing.attachments.begin(), filing.attachments.end(),
             [&](const review::Attachment& a) { return "data/" + a.path == stored.path; });
         if (listed == filing.attachments.end()) {
-            refuse(file, stored.path, "a file that the filing does not list", "listed attachments only");
+            refuse(file, stored.path, phrase("exchange", "a file that the filing does not list"),
+                   phrase("exchange", "listed attachments only"));
         }
         if (listed->sha256 != stored.sha256 || listed->size != stored.size) {
-            refuse(file, stored.path, "a file other than the one the filing lists", "SHA-256 " + printable(listed->sha256));
+            refuse(file, stored.path, phrase("exchange", "a file other than the one the filing lists"),
+                   Sentence("SHA-256 " + printable(listed->sha256)));
         }
     }
     for (const review::Attachment& a : filing.attachments) {
         const bool there = std::any_of(bag.payload.begin(), bag.payload.end(), [&](const BagFile& stored) {
             return stored.path == "data/" + a.path;
         });
-        if (!there) refuse(file, "data/" + a.path, "no such file", "the attachment that the filing lists");
+        if (!there) {
+            refuse(file, "data/" + a.path, phrase("exchange", "no such file"),
+                   phrase("exchange", "the attachment that the filing lists"));
+        }
     }
 }
 
@@ -45,11 +50,13 @@ void check_key(const std::filesystem::path& file, const review::Filing& filing, 
     const std::string signed_by = bag.public_key.value_or("");
     if (filing.signing_key == signed_by) return;
     if (signed_by.empty()) {
-        refuse(file, "signature/signature.bin", "no signature", "one by the key that the filing names, " + printable(filing.signing_key));
+        refuse(file, "signature/signature.bin", phrase("exchange", "no signature"),
+               {phrase("exchange", "one by the key that the filing names, %1"), printable(filing.signing_key)});
     }
-    refuse(file, "signature/public-key.pem", "the key " + signed_by,
-           filing.signing_key.empty() ? "no signature: the filing names no key"
-                                      : "the key that the filing names, " + printable(filing.signing_key));
+    refuse(file, "signature/public-key.pem", {phrase("exchange", "the key %1"), signed_by},
+           filing.signing_key.empty()
+               ? Sentence(phrase("exchange", "no signature: the filing names no key"))
+               : Sentence(phrase("exchange", "the key that the filing names, %1"), printable(filing.signing_key)));
 }
 
 }  // namespace
@@ -57,11 +64,12 @@ void check_key(const std::filesystem::path& file, const review::Filing& filing, 
 OpenedFiling open_filing(const std::filesystem::path& file, const BagLimits& limits) {
     OpenedBag bag = open_bag(file, {json_path}, limits);
     const auto held = bag.held.find(json_path);
-    if (held == bag.held.end()) refuse(file, json_path, "no such file", "a filing");
+    if (held == bag.held.end()) refuse(file, json_path, phrase("exchange", "no such file"), phrase("exchange", "a filing"));
     OpenedFiling opened;
     opened.filing = read_filing_json(held->second, file.filename().string() + ": " + json_path);
     if (opened.filing.code != bag.folder) {
-        refuse(file, bag.folder, "a folder named " + printable(bag.folder), "the filing's code, " + printable(opened.filing.code));
+        refuse(file, bag.folder, {phrase("exchange", "a folder named %1"), printable(bag.folder)},
+               {phrase("exchange", "the filing's code, %1"), printable(opened.filing.code)});
     }
     check_attachments(file, opened.filing, bag);
     check_key(file, opened.filing, bag);
@@ -79,7 +87,8 @@ WrittenFiling write_filing(const std::filesystem::path& file, review::Filing fil
         std::error_code error;
         const std::uint64_t size = std::filesystem::file_size(a.file, error);
         if (error || !std::filesystem::is_regular_file(a.file, error)) {
-            throw InputError(Issue{{a.file.string(), 0, ""}, "nothing that can be attached", "a regular file"});
+            throw InputError(Issue{{a.file.string(), 0, ""}, phrase("exchange", "nothing that can be attached"),
+                                   phrase("exchange", "a regular file")});
         }
         const std::string path = "attachments/" + a.file.filename().string();
         filing.attachments.push_back({path, a.kind, sha256_of_file(a.file), size, a.note});

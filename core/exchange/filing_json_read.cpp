@@ -31,7 +31,7 @@ E word_value(const JsonObject& object, const char* name, const Words<E, N>& word
         if (word == text) return value;
         known += known.empty() ? std::string(word) : ", " + std::string(word);
     }
-    if (!text.empty()) object.problem(name, text, "one of " + known);
+    if (!text.empty()) object.problem(name, text, {phrase("exchange", "one of %1"), known});
     return words.front().first;
 }
 
@@ -69,7 +69,7 @@ std::vector<std::pair<double, double>> read_outline(const JsonObject& o) {
         const double x = pair ? point[0].get<double>() : 999.0;
         const double y = pair ? point[1].get<double>() : 999.0;
         if (!(x >= -180 && x <= 180 && y >= -90 && y <= 90)) {
-            o.problem("outline", path, "pairs of longitude and latitude in degrees");
+            o.problem("outline", path, phrase("exchange", "pairs of longitude and latitude in degrees"));
             return;
         }
         outline.emplace_back(x, y);
@@ -86,7 +86,9 @@ FiledArea read_area(const JsonObject& o, const std::string& site) {
     a.site = site;
     a.name = o.text_or_empty("name");
     const auto size = o.maybe_measure<units::Area>("size");
-    if (!size || !(size->value > 0.0)) o.problem("size", "no size above zero", "the size of the area");
+    if (!size || !(size->value > 0.0)) {
+        o.problem("size", phrase("exchange", "no size above zero"), phrase("exchange", "the size of the area"));
+    }
     if (size) a.size = *size;
     a.plant = o.text_or_empty("plant");
     a.coefficient = o.maybe_number("coefficient", 0, 2);
@@ -201,9 +203,9 @@ FiledMeter read_meter(const JsonObject& o, const std::string& site) {
     o.each_value("readings", most_readings, [&](const Json& json, const std::string& path) {
         const auto reading = read_reading(json);
         if (!reading) {
-            o.problem("readings", path, "[instant, seconds, value, \"measured\"] with sensible values");
+            o.problem("readings", path, phrase("exchange", "[instant, seconds, value, \"measured\"] with sensible values"));
         } else if (!filed.readings.empty() && reading->at < filed.readings.back().at) {
-            o.problem("readings", path, "readings in order of time");
+            o.problem("readings", path, phrase("exchange", "readings in order of time"));
         } else {
             filed.readings.push_back(*reading);
         }
@@ -238,7 +240,9 @@ void read_weather_units(const JsonObject& o, weather::SheetUnits& units) {
 /// A value whose unit is not named means nothing.
 void check_units_named(const JsonObject& o, const weather::SheetRow& day, const weather::SheetUnits& units) {
     const auto need = [&](bool value, const std::string& unit, const char* member) {
-        if (value && unit.empty()) o.problem(member, "a value", "its unit under weather.units");
+        if (value && unit.empty()) {
+            o.problem(member, phrase("exchange", "a value"), phrase("exchange", "its unit under weather.units"));
+        }
     };
     need(day.tmax || day.tmin || day.tmean || day.tdew, units.temperature, "tmax");
     need(day.solar.has_value(), units.radiation, "solar");
@@ -263,7 +267,7 @@ FiledWeather read_weather(const JsonObject& o) {
         for (const WeatherMember& m : weather_members) day.*m.member = d.maybe_number(m.name, m.low, m.high);
         check_units_named(d, day, w.units);
         if (!w.days.empty() && day.date <= w.days.back().date) {
-            d.problem("date", calendar::format_date(day.date), "days in order, each once");
+            d.problem("date", calendar::format_date(day.date), phrase("exchange", "days in order, each once"));
         }
         w.days.push_back(day);
     });
@@ -342,7 +346,7 @@ std::set<std::string> codes_of(const std::vector<Record>& records, const char* k
     std::set<std::string> codes;
     for (const Record& record : records) {
         if (!codes.insert(code(record)).second) {
-            problems.add(kind, printable(code(record)) + " twice", "each code once");
+            problems.add(kind, {phrase("exchange", "%1 twice"), printable(code(record))}, phrase("exchange", "each code once"));
         }
     }
     return codes;
@@ -354,7 +358,9 @@ void check_references(const Filing& f, Problems& problems) {
     codes_of(f.tests, "tests", [](const FiledTest& t) { return t.test.code; }, problems);
     const auto paths = codes_of(f.attachments, "attachments", [](const Attachment& a) { return a.path; }, problems);
     const auto known = [&](const std::set<std::string>& codes, const std::string& code, const char* where) {
-        if (!code.empty() && codes.count(code) == 0) problems.add(where, printable(code), "a code that the filing holds");
+        if (!code.empty() && codes.count(code) == 0) {
+            problems.add(where, printable(code), phrase("exchange", "a code that the filing holds"));
+        }
     };
     for (const FiledTest& t : f.tests) known(areas, t.test.area, "tests.area");
     for (const FiledArea& a : f.areas) known(meters, a.area.meter, "areas.meter");
@@ -370,15 +376,16 @@ void check_canonical(std::string_view text, const Json& json, const std::string&
     const auto at = static_cast<std::size_t>(a - text.begin());
     throw InputError(Issue{{file, 0, "byte " + std::to_string(at + 1)},
                            printable(std::string(text.substr(at, 20))),
-                           "canonical form (RFC 8785), here " +
-                               printable(std::string(b, canonical.end()).substr(0, 20))});
+                           {phrase("exchange", "canonical form (RFC 8785), here %1"),
+                            printable(std::string(b, canonical.end()).substr(0, 20))}});
 }
 
 }  // namespace
 
 Filing read_filing_json(std::string_view text, const std::string& file) {
     if (const std::size_t bad = first_bad_byte(text); bad != std::string_view::npos) {
-        throw InputError(Issue{{file, 0, "byte " + std::to_string(bad + 1)}, "a byte that is no UTF-8", "UTF-8"});
+        throw InputError(Issue{{file, 0, "byte " + std::to_string(bad + 1)},
+                               phrase("exchange", "a byte that is no UTF-8"), "UTF-8"});
     }
     const Json json = parse_json(text, file, deepest);
     Problems problems(file);
@@ -386,7 +393,7 @@ Filing read_filing_json(std::string_view text, const std::string& file) {
     const double form = o.number("evenfall_filing", 1, 1e6);
     if (form > filing_form) {
         o.problem("evenfall_filing", units::format_shortest(form),
-                  "form " + std::to_string(filing_form) + " at most: this filing is from a newer program");
+                  {phrase("exchange", "form %1 at most: this filing is from a newer program"), filing_form});
         problems.finish();
     }
     check_canonical(text, json, file);

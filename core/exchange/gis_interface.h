@@ -1,25 +1,26 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/sentence_error.h"
+
 #include <array>
 #include <cstddef>
 #include <memory>
-#include <stdexcept>
 #include <string>
 #include <utility>
 #include <vector>
 
 /// Between the programs and the module that reads workbooks and maps. The module links GDAL,
 /// which costs each program start some 30 ms, so it is loaded only when such a file is given (see
-/// gis_loader.h). Nothing here needs a library on either side.
+/// gis_loader.h). Nothing here needs a library on either side; core/sentence.cpp is built into both.
 namespace evenfall::exchange::gis {
 
-inline constexpr int interface_version = 1;
+inline constexpr int interface_version = 2;
 
 /// A file that the module cannot or will not read; the message says what was expected.
-class Failure : public std::runtime_error {
+class Failure : public SentenceError {
   public:
-    using std::runtime_error::runtime_error;
+    using SentenceError::SentenceError;
 };
 
 /// A sheet of a workbook, row by row. Cells are text: numbers in their shortest form, dates in
@@ -44,7 +45,7 @@ using Polygon = std::vector<Ring>;  ///< the outer ring, then holes
 struct Feature {
     std::vector<std::pair<std::string, std::string>> attributes;
     std::vector<Polygon> polygons;
-    std::string problem;  ///< why it is no valid outline; empty when it is one
+    Sentence problem;  ///< why it is no valid outline; empty when it is one
 };
 
 struct Outlines {

@@ -62,7 +62,7 @@ class TextRows : public RowSource {
         for (std::size_t i = 0; i < views_.size() && !issue_; ++i) {
             if (first_bad_byte(views_[i]) == std::string_view::npos) continue;
             const Place place{file_, row(), header_[i]};
-            issue_ = Issue{place, std::string(views_[i]), "UTF-8 text"};
+            issue_ = Issue{place, std::string(views_[i]), phrase("exchange", "UTF-8 text")};
         }
     }
     std::string file_;
@@ -78,13 +78,15 @@ class WorkbookRows final : public TextRows {
         try {
             sheet_ = gis_module().open_sheet(file_, sheet);
         } catch (const gis::Failure& e) {
-            fail(file_, e.what());
+            fail(file_, e.sentence());
         }
         for (const std::string& h : sheet_->header()) {
-            if (std::find(header_.begin(), header_.end(), h) != header_.end()) fail(file_, "each column once, and \"" + h + "\" stands twice");
+            if (std::find(header_.begin(), header_.end(), h) != header_.end()) {
+                fail(file_, {phrase("exchange", "each column once, and \"%1\" stands twice"), h});
+            }
             header_.push_back(h);
         }
-        if (header_.empty()) fail(file_, "a sheet with a header row");
+        if (header_.empty()) fail(file_, phrase("exchange", "a sheet with a header row"));
     }
     bool next() override {
         try {
@@ -97,7 +99,7 @@ class WorkbookRows final : public TextRows {
             return false;
         } catch (const gis::Failure& e) {
             const Place place{file_, sheet_->row(), ""};
-            throw InputError(Issue{place, "a sheet that breaks off", e.what()});
+            throw InputError(Issue{place, phrase("exchange", "a sheet that breaks off"), e.sentence()});
         }
     }
     std::size_t row() const override { return sheet_->row(); }
@@ -133,11 +135,11 @@ class OutlineRows final : public TextRows {
         try {
             outlines_ = gis_module().read_outlines(file_, map.crs);
         } catch (const gis::Failure& e) {
-            fail(file_, e.what());
+            fail(file_, e.sentence());
         }
         if (!outlines_.geographic && !map.drawing_unit) {
-            fail(file_, "a reference system: the file names none. Name \"crs\" in a map, or "
-                        "\"drawing_unit\" when it is a plane drawing");
+            fail(file_, phrase("exchange", "a reference system: the file names none. Name \"crs\" in a map, or "
+                        "\"drawing_unit\" when it is a plane drawing"));
         }
         if (map.drawing_unit) unit_ = map.drawing_unit->unit;
         choose_columns(map);
@@ -151,12 +153,12 @@ class OutlineRows final : public TextRows {
                 if (name == kept_[i]) cells_[i] = text;
             }
         }
-        std::string problem = feature.problem;
+        Sentence problem = feature.problem;
         if (problem.empty()) problem = measure(feature);
         show(cells_);
         if (!problem.empty()) {
             const Place place{file_, at_, ""};
-            issue_ = Issue{place, cells_.front(), "a valid outline; " + problem};
+            issue_ = Issue{place, cells_.front(), {phrase("exchange", "a valid outline; %1"), problem}};
         }
         return true;
     }
@@ -164,9 +166,10 @@ class OutlineRows final : public TextRows {
     double done() const override {
         return static_cast<double>(at_) / static_cast<double>(outlines_.features.size());
     }
-    std::vector<std::string> notes() const override {
+    std::vector<Sentence> notes() const override {
         if (left_out_.empty()) return {};
-        return {file_ + ": attributes that are no columns of the areas table were left out: " + left_out_};
+        return {Sentence(phrase("exchange", "%1: attributes that are no columns of the areas table were left out: %2"), file_,
+                         left_out_)};
     }
 
   private:
@@ -191,14 +194,14 @@ class OutlineRows final : public TextRows {
         header_.emplace_back("outline_m2");
     }
     /// Fills in outline and size; says what is wrong with it otherwise.
-    std::string measure(const gis::Feature& feature) {
+    Sentence measure(const gis::Feature& feature) {
         try {
             const units::Area size = outlines_.geographic
                                          ? site::area_on_ellipsoid(feature.polygons)
                                          : site::area_on_plane(feature.polygons, unit_);
             cells_[kept_.size() + 1] = units::format_shortest(size.in(units::square_metre));
         } catch (const InputError& e) {
-            return "it has " + e.issues().front().found.english();
+            return {phrase("exchange", "it has %1"), e.issues().front().found};
         }
         cells_[kept_.size()] = geojson(feature.polygons);
         return {};
@@ -227,7 +230,7 @@ FileForm form_of(const std::filesystem::path& path) {
 const gis::Module& gis_module() {
     static const gis::Module* const module = load();
     if (module == nullptr) {
-        throw InputError(module_name, "the module for workbooks and maps, installed beside the program");
+        throw InputError(module_name, phrase("exchange", "the module for workbooks and maps, installed beside the program"));
     }
     return *module;
 }

@@ -45,15 +45,14 @@ seconds step_of(std::vector<Row>& rows, const std::string& file) {
         const seconds apart = rows[i].at - rows[i - 1].at;
         if (apart == seconds{0}) {
             throw InputError(issue(file, rows[i].row, "time", calendar::format_instant(rows[i].at),
-                                   "each time once; this one stands in row " +
-                                       std::to_string(rows[i - 1].row) + " too"));
+                                   {phrase("exchange", "each time once; this one stands in row %1 too"), rows[i - 1].row}));
         }
         step = i == 1 ? apart : std::min(step, apart);
     }
     if (step > seconds{3600}) {
         throw InputError(issue(file, rows.front().row, "time",
-                               std::to_string(step.count() / 60) + " minutes from row to row",
-                               "rows an hour or less apart"));
+                               {phrase("exchange", "%1 minutes from row to row"), step.count() / 60},
+                               phrase("exchange", "rows an hour or less apart")));
     }
     return step;
 }
@@ -98,12 +97,12 @@ HourlyFile read_hourly_weather(const std::filesystem::path& path, HourMark mark,
             out.has_offsets = written && written->instant.has_value();
             out.offset = offset_in(row.text("time"));
         }
-        if (station != out.station) row.refuse("station", station, "one station in this file");
+        if (station != out.station) row.refuse("station", station, phrase("exchange", "one station in this file"));
         if (written && written->date_only) {
-            row.refuse("time", row.text("time"), "a time of day too");
+            row.refuse("time", row.text("time"), phrase("exchange", "a time of day too"));
         } else if (written && written->instant.has_value() != out.has_offsets) {
             row.refuse("time", row.text("time"),
-                       "all times of a table with an offset from UTC, or none");
+                       phrase("exchange", "all times of a table with an offset from UTC, or none"));
         }
         for (const Issue& found : row.issues()) log.add(found);
         if (!row.ok() || !written) continue;
@@ -115,8 +114,8 @@ HourlyFile read_hourly_weather(const std::filesystem::path& path, HourMark mark,
     }
     if (log.count > 0) throw InputError(std::move(log.kept));
     if (rows.empty()) {
-        throw InputError(issue(source.file(), 0, "", "a header and nothing below it",
-                               "at least one row"));
+        throw InputError(issue(source.file(), 0, "", phrase("exchange", "a header and nothing below it"),
+                               phrase("exchange", "at least one row")));
     }
     const seconds step = step_of(rows, source.file());
     for (Row& r : rows) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/sentence.h"
 #include "core/weather/hourly_et.h"
 
 #include <chrono>
@@ -23,7 +24,7 @@ struct HourlyFile {
     std::vector<weather::WeatherHour> hours;  ///< in order of time
     bool has_offsets = false;              ///< times carry their own offset from UTC
     std::optional<std::chrono::minutes> offset;  ///< of the first row, where it is not just "Z"
-    std::vector<std::string> notes;
+    std::vector<Sentence> notes;
 };
 
 /// True when the header has a column `time` and none named `date`.

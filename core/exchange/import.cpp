@@ -137,7 +137,7 @@ std::vector<TableMap> maps_of(const ImportOptions& options, std::size_t files) {
     for (const TableMap& map : maps) {
         if (!map.kind || !options.kind || *map.kind == *options.kind) continue;
         throw InputError(std::string(name_of(*options.kind)),
-                         "the kind that the map names, " + std::string(name_of(*map.kind)));
+                         {phrase("exchange", "the kind that the map names, %1"), name_of(*map.kind)});
     }
     return maps;
 }

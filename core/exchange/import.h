@@ -102,7 +102,7 @@ struct ImportResult {
     std::size_t rejected = 0;   ///< rows refused
     std::vector<Conflict> conflict_list;  ///< the first of them, those that wait above all
     std::vector<Issue> issues;            ///< the first of them
-    std::vector<std::string> notes;
+    std::vector<Sentence> notes;
     bool complete = true;  ///< false: the file could not be read to its end
     bool stored = false;   ///< the book now holds what `added` and `replaced` say
 };

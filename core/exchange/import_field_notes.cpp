@@ -52,8 +52,8 @@ class Tests {
   public:
     explicit Tests(ImportRun& run) : run_(run) {
         if (run.columns.has("test")) return;
-        throw InputError(Issue{{run.rows.file(), run.rows.row(), "test"}, "no such column",
-                               "a column test, to keep the notes of a test in a book"});
+        throw InputError(Issue{{run.rows.file(), run.rows.row(), "test"}, phrase("exchange", "no such column"),
+                               phrase("exchange", "a column test, to keep the notes of a test in a book")});
     }
     /// Null, and the row refused, when the book has no such test.
     CatchTest* of(RowReader& row) {
@@ -62,7 +62,7 @@ class Tests {
         auto found = tests_.find(code);
         if (found == tests_.end()) found = tests_.emplace(code, store::find_catch_test(run_.book, code)).first;
         if (found->second) return &*found->second;
-        row.refuse("test", code, "the code of a catch test in the book or among these files");
+        row.refuse("test", code, phrase("exchange", "the code of a catch test in the book or among these files"));
         return nullptr;
     }
 
@@ -86,8 +86,8 @@ void put(ImportRun& run, RowReader& row, std::string_view group, const std::stri
     } else if (text_of(*same) == text_of(note)) {
         ++run.result.unchanged;
     } else if (same->row != 0) {
-        row.refuse(group, row.text(group), "each once in a test; row " + std::to_string(same->row) +
-                                               " says something else of it");
+        row.refuse(group, row.text(group),
+                   {phrase("exchange", "each once in a test; row %1 says something else of it"), same->row});
     } else if (run.settle({run.rows.file(), row.row(), ""}, name_of(note, test), text_of(*same), text_of(note))) {
         replace(run.book, test, note);
         *same = note;
@@ -103,7 +103,7 @@ void put_none(ImportRun& run, RowReader& row, CatchTest& test) {
     } else if (test.findings->empty()) {
         ++run.result.unchanged;
     } else {
-        row.refuse("finding", no_finding, "no such row for a test that has findings, as " + test.code + " has");
+        row.refuse("finding", no_finding, {phrase("exchange", "no such row for a test that has findings, as %1 has"), test.code});
     }
 }
 

@@ -29,8 +29,8 @@ class HourImport {
           units_(sheet_units(run.columns, run.rows.file())),
           mark_(run.columns.has("hour_start") ? "hour_start" : "hour_end") {
         if (run.columns.has("hour_start") && run.columns.has("hour_end")) {
-            throw InputError(Issue{{run.rows.file(), run.rows.row(), "hour_end"}, "hour_start and hour_end",
-                                   "one of the two; minutes says how long the period is"});
+            throw InputError(Issue{{run.rows.file(), run.rows.row(), "hour_end"}, phrase("exchange", "hour_start and hour_end"),
+                                   phrase("exchange", "one of the two; minutes says how long the period is")});
         }
     }
 
@@ -38,7 +38,7 @@ class HourImport {
         const std::string station = row.needed_text("station");
         weather::SheetHour hour = read_weather_hour(row);
         const double minutes = row.number_within("minutes", shortest_minutes, hour_minutes,
-                                                 "minutes from 1 to 60").value_or(hour_minutes);
+                                                 phrase("exchange", "minutes from 1 to 60")).value_or(hour_minutes);
         hour.length = std::chrono::seconds{std::lround(minutes * 60.0)};
         const auto at = instant(row);
         if (!row.ok()) return;
@@ -48,7 +48,7 @@ class HourImport {
 
     void finish() {
         if (completed_ == 0) return;
-        run_.note(std::to_string(completed_) + " hours that the book had were completed with values it did not have.");
+        run_.note({phrase("exchange", "%1 hours that the book had were completed with values it did not have."), completed_});
     }
 
   private:
@@ -57,15 +57,16 @@ class HourImport {
         if (!written) return std::nullopt;
         if (written->instant) return written->instant;
         if (written->date_only) {
-            row.refuse(mark_, row.text(mark_), "a time of day too");
+            row.refuse(mark_, row.text(mark_), phrase("exchange", "a time of day too"));
             return std::nullopt;
         }
         const auto offset = offset_of(row.text("utc_offset"));
         if (row.text("utc_offset").empty()) {
-            row.refuse(mark_, row.text(mark_), "a time with its offset from UTC, such as 2024-06-30T13:00:00-07:00, "
-                                               "or a column utc_offset");
+            row.refuse(mark_, row.text(mark_),
+                       phrase("exchange", "a time with its offset from UTC, such as 2024-06-30T13:00:00-07:00, "
+                                               "or a column utc_offset"));
         } else if (!offset) {
-            row.refuse("utc_offset", row.text("utc_offset"), "an offset from UTC such as -07:00, or Z");
+            row.refuse("utc_offset", row.text("utc_offset"), phrase("exchange", "an offset from UTC such as -07:00, or Z"));
         }
         if (!offset) return std::nullopt;
         return calendar::Instant{written->local->time_since_epoch()} - *offset;
@@ -76,7 +77,7 @@ class HourImport {
         if (found != writers_.end()) return found->second;
         if (!store::find_weather_station(run_.book, station)) {
             store::add_weather_station(run_.book, {station, {}, {}, {}, {}});
-            run_.note("Weather station " + station + " is new; its place is not recorded.");
+            run_.note({phrase("exchange", "Weather station %1 is new; its place is not recorded."), station});
         }
         return writers_.try_emplace(station, run_.book, station, units_, run_.import).first->second;
     }
@@ -93,8 +94,9 @@ class HourImport {
                 ++completed_;
                 return;
             case Outcome::overlaps:
-                row.refuse(mark_, row.text(mark_), "a period that shares no time with another of the station; one "
-                                                   "around " + start + " does");
+                row.refuse(mark_, row.text(mark_),
+                           {phrase("exchange", "a period that shares no time with another of the station; one around %1 does"),
+                                                    start});
                 return;
             case Outcome::superseded:
             case Outcome::conflict: break;

@@ -52,7 +52,7 @@ void import_plantings(ImportRun& run) {
         if (!row.ok()) return;
         const auto area = store::find_area(run.book, p.area);
         if (!area) {
-            row.refuse("area", p.area, "the code of an area in the book or among these files");
+            row.refuse("area", p.area, area_expected);
             return;
         }
         const auto outcome = store::add_planting(run.book, p, false, run.import);

@@ -35,38 +35,39 @@ std::string shown(const std::optional<calendar::Date>& date) {
 }
 
 /// All that a record says, on one line.
-std::string line_of(const budget::WaterRate& r) {
-    std::string text = r.site + " " + calendar::format_date(r.from) + " to " + shown(r.to) + " " +
-                       r.currency + " per " + std::string(r.unit.name) + ", fixed " +
-                       format_shortest(r.fixed_per_month) + ", sewer " + shown(r.sewer_price) + " on " +
-                       format_shortest(r.sewer_share.value());
+Sentence line_of(const budget::WaterRate& r) {
+    std::vector<Sentence> parts{{phrase("exchange", "%1 %2 to %3 %4 per %5, fixed %6, sewer %7 on %8"), r.site,
+                                 calendar::format_date(r.from), shown(r.to), r.currency, r.unit.name,
+                                 format_shortest(r.fixed_per_month), shown(r.sewer_price),
+                                 format_shortest(r.sewer_share.value())}};
     for (const auto& tier : r.tiers) {
-        text += "; " + format_shortest(tier.price) + " up to " + shown(tier.up_to);
+        parts.push_back({phrase("exchange", "%1 up to %2"), format_shortest(tier.price), shown(tier.up_to)});
     }
-    return text;
+    return Sentence::joined(std::move(parts), "; ");
 }
-std::string line_of(const budget::EnergyRate& r) {
-    return r.site + " " + calendar::format_date(r.from) + " to " + shown(r.to) + " " + r.currency + " " +
-           format_shortest(r.price_per_kwh);
+Sentence line_of(const budget::EnergyRate& r) {
+    return {phrase("exchange", "%1 %2 to %3 %4 %5"), r.site, calendar::format_date(r.from), shown(r.to), r.currency,
+            format_shortest(r.price_per_kwh)};
 }
-std::string line_of(const budget::Pump& p) {
-    return p.site + " lift " + shown(p.lift) + ", pressure " + shown(p.pressure) + ", friction " +
-           shown(p.friction) + ", efficiency " + format_shortest(p.efficiency.value()) + ", share " +
-           format_shortest(p.share);
+Sentence line_of(const budget::Pump& p) {
+    return {phrase("exchange", "%1 lift %2, pressure %3, friction %4, efficiency %5, share %6"), p.site, shown(p.lift),
+            shown(p.pressure), shown(p.friction), format_shortest(p.efficiency.value()), format_shortest(p.share)};
 }
-std::string line_of(const schedule::Station& s) {
-    return s.area + " " + s.name + " rate " + shown(s.rate) + " (" + s.rate_source + "), arc " +
-           shown(s.arc_degrees) + ", flow " + shown(s.flow);
+Sentence line_of(const schedule::Station& s) {
+    return {phrase("exchange", "%1 %2 rate %3 (%4), arc %5, flow %6"), s.area, s.name, shown(s.rate), s.rate_source,
+            shown(s.arc_degrees), shown(s.flow)};
 }
 
 bool known_site(ImportRun& run, RowReader& row, const std::string& site) {
     if (site.empty() || store::find_site(run.book, site)) return true;
-    row.refuse("site", site, "the code of a site in the book or among these files");
+    row.refuse("site", site, site_expected);
     return false;
 }
 
 void check_dates(RowReader& row, calendar::Date from, const std::optional<calendar::Date>& to) {
-    if (row.ok() && to && *to < from) row.refuse("to", row.text("to"), "a day that is not before the first one");
+    if (row.ok() && to && *to < from) {
+        row.refuse("to", row.text("to"), phrase("exchange", "a day that is not before the first one"));
+    }
 }
 
 std::string currency_of(RowReader& row) {
@@ -74,7 +75,7 @@ std::string currency_of(RowReader& row) {
     const bool fits = code.size() == 3 && std::all_of(code.begin(), code.end(), [](char c) {
         return c >= 'A' && c <= 'Z';
     });
-    if (row.ok() && !fits) row.refuse("currency", code, "a currency code of three letters, such as USD");
+    if (row.ok() && !fits) row.refuse("currency", code, phrase("exchange", "a currency code of three letters, such as USD"));
     return code;
 }
 
@@ -90,8 +91,8 @@ std::optional<Issue> keep(ImportRun& run, const std::vector<Record>& stored, con
     } else if (line_of(*same) == line_of(record)) {
         ++run.result.unchanged;
     } else {
-        return Issue{{}, record.code + ": " + line_of(record),
-                     "a code of its own; the book has " + record.code + " as " + line_of(*same)};
+        return Issue{{}, Sentence::joined({record.code, line_of(record)}, ": "),
+                     {phrase("exchange", "a code of its own; the book has %1 as %2"), record.code, line_of(*same)}};
     }
     return std::nullopt;
 }
@@ -120,14 +121,14 @@ budget::WaterRate read_rate(RowReader& row) {
     }
     rate.currency = currency_of(row);
     rate.fixed_per_month =
-        row.number_within("fixed_per_month", 0, most_money, "zero or more").value_or(0.0);
-    rate.sewer_price = row.number_within("sewer_price", 0, most_money, "zero or more");
+        row.number_within("fixed_per_month", 0, most_money, phrase("exchange", "zero or more")).value_or(0.0);
+    rate.sewer_price = row.number_within("sewer_price", 0, most_money, phrase("exchange", "zero or more"));
     rate.sewer_share = units::Share::of(
-        row.number_within("sewer_share", 0, 1, "a share from 0 to 1").value_or(1.0));
+        row.number_within("sewer_share", 0, 1, phrase("exchange", "a share from 0 to 1")).value_or(1.0));
     budget::RateTier tier;
-    tier.up_to = row.number_within("tier_up_to", 1e-9, most_money, "above zero, or empty in the last tier");
+    tier.up_to = row.number_within("tier_up_to", 1e-9, most_money, phrase("exchange", "above zero, or empty in the last tier"));
     static_cast<void>(row.needed_number("price"));
-    tier.price = row.number_within("price", 0, most_money, "zero or more").value_or(0.0);
+    tier.price = row.number_within("price", 0, most_money, phrase("exchange", "zero or more")).value_or(0.0);
     rate.tiers = {tier};
     return rate;
 }
@@ -142,7 +143,7 @@ int clock_minutes(RowReader& row, const char* group) {
     const std::string text = row.needed_text(group);
     const auto time = calendar::parse_local_time("2000-01-01T" + text);
     if (!time) {
-        if (row.ok()) row.refuse(group, text, "a time such as 22:00");
+        if (row.ok()) row.refuse(group, text, phrase("exchange", "a time such as 22:00"));
         return 0;
     }
     return static_cast<int>(std::chrono::duration_cast<std::chrono::minutes>(
@@ -157,7 +158,7 @@ schedule::WateringRule read_rule(RowReader& row) {
         const std::size_t end = std::min(days.find(' ', at), days.size());
         const auto day = std::find(day_names.begin(), day_names.end(), days.substr(at, end - at));
         if (day == day_names.end()) {
-            row.refuse("days", days, "days such as \"mon wed fri\"");
+            row.refuse("days", days, phrase("exchange", "days such as \"mon wed fri\""));
         } else {
             rule.days[static_cast<std::size_t>(day - day_names.begin())] = true;
         }
@@ -166,7 +167,7 @@ schedule::WateringRule read_rule(RowReader& row) {
     rule.starts = std::chrono::minutes{clock_minutes(row, "starts")};
     rule.ends = std::chrono::minutes{clock_minutes(row, "ends")};
     if (row.ok() && rule.starts == rule.ends) {
-        row.refuse("ends", row.text("ends"), "another time than the start");
+        row.refuse("ends", row.text("ends"), phrase("exchange", "another time than the start"));
     }
     rule.stations_at_once = row.whole_number("stations_at_once", 1, 1000).value_or(1);
     return rule;
@@ -192,11 +193,11 @@ std::string line_of(const budget::AreaSetting& s) {
 }
 
 void read_salt(RowReader& row, budget::AreaSetting& setting) {
-    const auto water = row.number_within("water_ec", 0, 60, "dS/m of the irrigation water, 0 to 60");
-    const auto limit = row.number_within("soil_ec_limit", 0.1, 60, "dS/m the soil is kept at, 0.1 to 60");
+    const auto water = row.number_within("water_ec", 0, 60, phrase("exchange", "dS/m of the irrigation water, 0 to 60"));
+    const auto limit = row.number_within("soil_ec_limit", 0.1, 60, phrase("exchange", "dS/m the soil is kept at, 0.1 to 60"));
     if (water.has_value() != limit.has_value()) {
         row.refuse(water ? "soil_ec_limit" : "water_ec", "",
-                   "both the salt of the water and the salt the soil is kept at, or neither");
+                   phrase("exchange", "both the salt of the water and the salt the soil is kept at, or neither"));
     }
     if (!water || !limit) return;
     const weather::SaltCase salt{*water, *limit};
@@ -224,7 +225,7 @@ void import_prices(ImportRun& run) {
             rates[at->second].first.tiers.push_back(rate.tiers.front());
             rates[at->second].second.push_back(run.keep_row());
         } else {
-            row.refuse("rate", rate.code, "the same dates, unit and charges in every row of a rate");
+            row.refuse("rate", rate.code, phrase("exchange", "the same dates, unit and charges in every row of a rate"));
         }
     });
     const auto stored = store::water_rates(run.book);
@@ -253,7 +254,7 @@ void import_energy(ImportRun& run) {
         check_dates(row, rate.from, rate.to);
         rate.currency = currency_of(row);
         static_cast<void>(row.needed_number("price_per_kwh"));
-        rate.price_per_kwh = row.number_within("price_per_kwh", 0, most_money, "zero or more").value_or(0.0);
+        rate.price_per_kwh = row.number_within("price_per_kwh", 0, most_money, phrase("exchange", "zero or more")).value_or(0.0);
         if (!row.ok() || !known_site(run, row, rate.site)) return;
         keep(run, row, "rate", store::energy_rates(run.book), rate,
              store::add_energy_rate);
@@ -269,9 +270,10 @@ void import_pumps(ImportRun& run) {
         pump.pressure = row.measure<units::Pressure>("pressure");
         pump.friction = row.measure<units::Length>("friction");
         static_cast<void>(row.needed_number("efficiency"));
-        const auto efficiency = row.number_within("efficiency", 0.01, 1, "an overall efficiency from 0.01 to 1");
+        const auto efficiency = row.number_within("efficiency", 0.01, 1,
+                                                  phrase("exchange", "an overall efficiency from 0.01 to 1"));
         if (efficiency) pump.efficiency = units::Efficiency::of(*efficiency);
-        pump.share = row.number_within("share", 0, 1, "a share from 0 to 1").value_or(1.0);
+        pump.share = row.number_within("share", 0, 1, phrase("exchange", "a share from 0 to 1")).value_or(1.0);
         if (!row.ok() || !known_site(run, row, pump.site)) return;
         try {
             static_cast<void>(budget::total_head(pump));
@@ -292,18 +294,18 @@ void import_controller_stations(ImportRun& run) {
         station.name = std::string(row.text("name"));
         station.rate = row.measure<units::Rate>("rate");
         if (station.rate && !(station.rate->value > 0.0)) {
-            row.refuse("rate", row.text("rate"), "a rate above zero, or none");
+            row.refuse("rate", row.text("rate"), phrase("exchange", "a rate above zero, or none"));
         }
         station.rate_source = std::string(row.text("rate_source"));
-        station.arc_degrees = row.number_within("arc_degrees", 1, 360, "degrees from 1 to 360");
+        station.arc_degrees = row.number_within("arc_degrees", 1, 360, phrase("exchange", "degrees from 1 to 360"));
         station.flow = row.measure<units::Flow>("flow");
         if (station.flow && !(station.flow->value > 0.0)) {
-            row.refuse("flow", row.text("flow"), "a flow above zero, or none");
+            row.refuse("flow", row.text("flow"), phrase("exchange", "a flow above zero, or none"));
         }
         if (!row.ok()) return;
         const auto area = store::find_area(run.book, station.area);
         if (!area) {
-            row.refuse("area", station.area, "the code of an area in the book or among these files");
+            row.refuse("area", station.area, area_expected);
             return;
         }
         keep(run, row, "station", store::stations(run.book, area->site),
@@ -332,20 +334,20 @@ void import_area_settings(ImportRun& run) {
     run.each_row([&](RowReader& row) {
         budget::AreaSetting setting;
         setting.area = row.needed_text("area");
-        if (const auto share = row.number_within("off_target", 0, 1, "a share from 0 to 1")) {
+        if (const auto share = row.number_within("off_target", 0, 1, phrase("exchange", "a share from 0 to 1"))) {
             setting.off_target = units::Share::of(*share);
         }
         setting.off_target_source = std::string(row.text("off_target_source"));
         const auto special = row.text("special");
         if (!special.empty() && special != "yes" && special != "no") {
-            row.refuse("special", special, "yes, no or nothing");
+            row.refuse("special", special, phrase("exchange", "yes, no or nothing"));
         }
         setting.special = special == "yes";
         read_salt(row, setting);
         if (!row.ok()) return;
         const auto area = store::find_area(run.book, setting.area);
         if (!area) {
-            row.refuse("area", setting.area, "the code of an area in the book or among these files");
+            row.refuse("area", setting.area, area_expected);
             return;
         }
         const auto all = store::area_settings(run.book, area->site);

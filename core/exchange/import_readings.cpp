@@ -57,8 +57,9 @@ class ReadingImport {
           has_volume_(run.columns.has("volume")),
           has_start_(run.columns.has("start")) {
         if (has_register_ && has_volume_) {
-            throw InputError(Issue{{run.rows.file(), run.rows.row(), "volume"}, "register and volume",
-                                   "either registers or volumes in one table"});
+            throw InputError(Issue{{run.rows.file(), run.rows.row(), "volume"},
+                                   phrase("exchange", "register and volume"),
+                                   phrase("exchange", "either registers or volumes in one table")});
         }
         batch_.reserve(batch_size);
         meter_cell_ = run.columns.find("meter")->index;
@@ -89,9 +90,9 @@ class ReadingImport {
     void finish() {
         flush();
         if (date_only_ > 0) {
-            run_.note(run_.rows.file() + ": " + std::to_string(date_only_) +
-                      " readings have a date without a time; each is taken at the start of its "
-                      "day, 00:00 on the site's clock.");
+            run_.note({phrase("exchange", "%1: %2 readings have a date without a time; each is taken at the start of its "
+                                          "day, 00:00 on the site's clock."),
+                       run_.rows.file(), date_only_});
         }
     }
 
@@ -144,7 +145,7 @@ class ReadingImport {
         }
         const auto meter = store::find_meter(run_.book, std::string(code));
         if (!meter) {
-            row.refuse("meter", code, "the code of a meter in the book or among these files");
+            row.refuse("meter", code, meter_expected);
             return nullptr;
         }
         add_known(*meter);
@@ -190,25 +191,24 @@ class ReadingImport {
             if (!start || !end) return std::nullopt;
             length = *end - *start;
         } else if (has_volume_) {
-            if (row.text("minutes").empty()) row.refuse("minutes", "", "minutes above zero");
-            const auto minutes = row.number_within("minutes", 1.0 / 60, 600'000, "minutes above zero");
+            if (row.text("minutes").empty()) row.refuse("minutes", "", phrase("exchange", "minutes above zero"));
+            const auto minutes = row.number_within("minutes", 1.0 / 60, 600'000, phrase("exchange", "minutes above zero"));
             if (!minutes) return std::nullopt;
             length = std::chrono::seconds{std::lround(*minutes * 60)};
         }
         if (!end) return std::nullopt;
         if (has_volume_ && (length.count() <= 0 || length > longest_span)) {
-            row.refuse(end_group, row.text(end_group), "an end after the start, by at most 400 days");
+            row.refuse(end_group, row.text(end_group), phrase("exchange", "an end after the start, by at most 400 days"));
         }
         if (meter->installed && *end - length < *meter->installed) {
             row.refuse(has_start_ ? "start" : end_group, row.text(has_start_ ? "start" : end_group),
-                       "a time not before meter " + meter->code + " was installed (" +
-                           calendar::format_date(meter->zone.day_of(*meter->installed)) + ")");
+                       {phrase("exchange", "a time not before meter %1 was installed (%2)"), meter->code,
+                        calendar::format_date(meter->zone.day_of(*meter->installed))});
         }
         if (meter->removed && *end > *meter->removed) {
             row.refuse(end_group, row.text(end_group),
-                       "a time not after meter " + meter->code + " was removed (" +
-                           calendar::format_date(meter->zone.day_of(*meter->removed -
-                                                                    std::chrono::seconds{1})) + ")");
+                       {phrase("exchange", "a time not after meter %1 was removed (%2)"), meter->code,
+                        calendar::format_date(meter->zone.day_of(*meter->removed - std::chrono::seconds{1}))});
         }
         return std::pair(length, *end);
     }
@@ -220,8 +220,9 @@ class ReadingImport {
         if (*value < 0 || *value >= meter->most) {
             row.refuse("register", row.text("register"),
                        meter->most < HUGE_VAL
-                           ? "a register of zero or more, below " + units::format_shortest(meter->most)
-                           : std::string("a register of zero or more"));
+                           ? Sentence(phrase("exchange", "a register of zero or more, below %1"),
+                                      units::format_shortest(meter->most))
+                           : Sentence(phrase("exchange", "a register of zero or more")));
         }
         return value;
     }
@@ -231,7 +232,7 @@ class ReadingImport {
         if (kind.empty() || kind == "measured") return ReadingKind::measured;
         if (kind == "estimated") return ReadingKind::estimated;
         if (kind == "corrected") return ReadingKind::corrected;
-        row.refuse("kind", kind, "measured, estimated or corrected");
+        row.refuse("kind", kind, phrase("exchange", "measured, estimated or corrected"));
         return ReadingKind::measured;
     }
 

@@ -41,8 +41,7 @@ class ByCode {
             ++run_.result.unchanged;
         } else {
             row.refuse(group_, record.code,
-                       "each code once; row " + std::to_string(rows_[found->second].kept.row) +
-                           " says something else of it");
+                       {phrase("exchange", "each code once; row %1 says something else of it"), rows_[found->second].kept.row});
         }
     }
     std::vector<Row<Record>>& rows() { return rows_; }
@@ -76,17 +75,16 @@ void put(ImportRun& run, const Row<Record>& row, std::string_view noun, Find fin
 
 /// Refuses rows because `code`, which they name, is not in the book.
 void refuse_unknown(ImportRun& run, std::span<const KeptRow> kept, std::string_view group,
-                    const std::string& code, std::string_view noun) {
+                    const std::string& code, const Sentence& expected) {
     const auto* column = run.columns.find(group);
     std::string name(column == nullptr ? group : column->name);
     const std::size_t row = kept.empty() ? 0 : kept.front().row;
-    run.refuse_later(kept, {{run.rows.file(), row, std::move(name)}, code,
-                            "the code of a " + std::string(noun) + " in the book or among these files"});
+    run.refuse_later(kept, {{run.rows.file(), row, std::move(name)}, code, expected});
 }
 
 void refuse_unknown(ImportRun& run, const KeptRow& kept, std::string_view group, const std::string& code,
-                    std::string_view noun) {
-    refuse_unknown(run, std::span(&kept, 1), group, code, noun);
+                    const Sentence& expected) {
+    refuse_unknown(run, std::span(&kept, 1), group, code, expected);
 }
 
 }  // namespace
@@ -117,7 +115,7 @@ void import_meters(ImportRun& run) {
             }
             moved = true;
             if (!store::find_site(run.book, r.record.site)) {
-                refuse_unknown(run, r.kept, "site", r.record.site, "site");
+                refuse_unknown(run, r.kept, "site", r.record.site, site_expected);
                 continue;
             }
             put(run, r, "meter", store::find_meter, store::add_meter, store::replace_meter);
@@ -127,7 +125,7 @@ void import_meters(ImportRun& run) {
     for (const auto& r : waiting) {
         const bool parent = !known(r.record.parent);
         refuse_unknown(run, r.kept, parent ? "parent" : "replaces",
-                       parent ? r.record.parent : r.record.replaces, "meter");
+                       parent ? r.record.parent : r.record.replaces, meter_expected);
     }
 }
 
@@ -137,7 +135,7 @@ void import_exchanges(ImportRun& run) {
         if (!row.ok()) return;
         const auto meter = store::find_meter(run.book, x.meter);
         if (!meter) {
-            row.refuse("meter", x.meter, "the code of a meter in the book or among these files");
+            row.refuse("meter", x.meter, meter_expected);
             return;
         }
         const auto site = store::find_site(run.book, meter->site);
@@ -158,7 +156,7 @@ void import_exchanges(ImportRun& run) {
             ++run.result.unchanged;
         } else {
             row.refuse("time", row.text("time"),
-                       "one exchange of meter " + x.meter + " at a time; the book has another");
+                       {phrase("exchange", "one exchange of meter %1 at a time; the book has another"), x.meter});
         }
     });
 }
@@ -182,16 +180,15 @@ std::string text_of(const store::AreaOutline& outline) {
 void put_outline(ImportRun& run, const OutlineRow& o) {
     const auto area = store::find_area(run.book, o.area);
     if (!area) {
-        refuse_unknown(run, o.kept, "area", o.area, "area");
+        refuse_unknown(run, o.kept, "area", o.area, area_expected);
         return;
     }
     const double typed = area->size.quantity().in(units::square_metre);
     const double measured = o.outline.measured.in(units::square_metre);
     if (std::abs(measured / typed - 1) > outline_slack) {
-        run.note("Area " + o.area + ": its size was given as " + area->size.text() +
-                 ", its outline measures " +
-                 units::format_shortest(o.outline.measured.in(area->size.unit.unit)) + " " +
-                 std::string(area->size.unit.name) + ".");
+        run.note({phrase("exchange", "Area %1: its size was given as %2, its outline measures %3 %4."), o.area,
+                  area->size.text(), units::format_shortest(o.outline.measured.in(area->size.unit.unit)),
+                  area->size.unit.name});
     }
     const auto stored = store::find_outline(run.book, o.area);
     if (stored && stored->geojson == o.outline.geojson) {
@@ -219,7 +216,9 @@ void import_areas(ImportRun& run) {
             OutlineRow found{area.code, {std::string(outline), *m2 * units::square_metre}, run.keep_row()};
             // Of an area that is known only the outline is news.
             if (!store::find_area(run.book, area.code)) {
-                if (area.site.empty()) row.refuse("area", area.code, "an area of the book, or a site for a new one");
+                if (area.site.empty()) {
+                    row.refuse("area", area.code, phrase("exchange", "an area of the book, or a site for a new one"));
+                }
                 areas.add(row, std::move(area));
             }
             if (row.ok()) outlines.push_back(std::move(found));
@@ -231,10 +230,10 @@ void import_areas(ImportRun& run) {
     for (const auto& r : areas.rows()) {
         if (!store::find_site(run.book, r.record.site)) {
             refused.insert(r.kept.row);
-            refuse_unknown(run, r.kept, "site", r.record.site, "site");
+            refuse_unknown(run, r.kept, "site", r.record.site, site_expected);
         } else if (!r.record.meter.empty() && !store::find_meter(run.book, r.record.meter)) {
             refused.insert(r.kept.row);
-            refuse_unknown(run, r.kept, "meter", r.record.meter, "meter");
+            refuse_unknown(run, r.kept, "meter", r.record.meter, meter_expected);
         } else {
             put(run, r, "area", store::find_area, store::add_area, store::replace_area);
         }
@@ -279,12 +278,12 @@ void import_catches(ImportRun& run) {
     for (const audit::CatchTest& t : table.take()) {
         const auto& sheet = sheets[t.code];
         if (any_test || spoilt.contains(t.code)) {
-            run.note("Catch test " + t.code + " stays out: some of its rows were refused.");
+            run.note({phrase("exchange", "Catch test %1 stays out: some of its rows were refused."), t.code});
             run.leave_out(sheet, "left out with its test, of which other rows were refused");
             continue;
         }
         if (!store::find_area(run.book, t.area)) {
-            refuse_unknown(run, sheet, "area", t.area, "area");
+            refuse_unknown(run, sheet, "area", t.area, area_expected);
             continue;
         }
         const auto stored = store::find_catch_test(run.book, t.code);
@@ -296,8 +295,8 @@ void import_catches(ImportRun& run) {
         } else {
             // What was measured is not replaced: a second sheet is a second test.
             run.refuse_later(sheet, {{run.rows.file(), sheet.front().row, "test"}, t.code,
-                                     "a code of its own for this sheet; the book has another sheet of "
-                                     "that code, and a field sheet is not overwritten"});
+                                     phrase("exchange", "a code of its own for this sheet; the book has another sheet of "
+                                     "that code, and a field sheet is not overwritten")});
         }
     }
 }
@@ -307,7 +306,7 @@ void import_bills(ImportRun& run) {
         const meter::Bill bill = read_bill(row);
         if (!row.ok()) return;
         if (!store::find_meter(run.book, bill.meter)) {
-            row.refuse("meter", bill.meter, "the code of a meter in the book or among these files");
+            row.refuse("meter", bill.meter, meter_expected);
             return;
         }
         const auto outcome = store::add_bill(run.book, bill, false, run.import);

@@ -114,7 +114,7 @@ void RejectsWriter::finish() {
     if (impl_->out.fail() || error) {
         std::error_code ignored;
         std::filesystem::remove(impl_->draft, ignored);
-        throw InputError(impl_->path.string(), "a file for refused rows that can be written");
+        throw InputError(impl_->path.string(), phrase("exchange", "a file for refused rows that can be written"));
     }
 }
 
@@ -170,10 +170,10 @@ void ImportRun::each_row(const std::function<void(RowReader&)>& use) {
             if (options.progress) options.progress({result.file, result.read, rows.done()});
         }
     }
-    for (std::string& n : rows.notes()) note(std::move(n));
+    for (Sentence& n : rows.notes()) note(std::move(n));
     if (result.read == 0) {
-        throw InputError(Issue{{rows.file(), 0, ""}, "a header and nothing below it",
-                               "at least one row"});
+        throw InputError(Issue{{rows.file(), 0, ""}, phrase("exchange", "a header and nothing below it"),
+                               phrase("exchange", "at least one row")});
     }
     if (options.progress) options.progress({result.file, result.read, 1.0});
 }

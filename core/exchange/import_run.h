@@ -20,6 +20,11 @@
 /// Shared by the importers of each kind; not for use outside core/exchange.
 namespace evenfall::exchange {
 
+/// What a row should have named.
+inline constexpr Phrase site_expected = phrase("exchange", "the code of a site in the book or among these files");
+inline constexpr Phrase meter_expected = phrase("exchange", "the code of a meter in the book or among these files");
+inline constexpr Phrase area_expected = phrase("exchange", "the code of an area in the book or among these files");
+
 /// Writes refused rows with their reason, as CSV, for correcting and importing again.
 class RejectsWriter {
   public:
@@ -79,7 +84,7 @@ struct ImportRun {
     void refuse_later(const KeptRow& kept, Issue issue) { refuse_later(std::span(&kept, 1), std::move(issue)); }
     /// Rows that stay out because of others that were refused, and so make no issue of their own.
     void leave_out(std::span<const KeptRow> kept, const std::string& reason);
-    void note(std::string text) { result.notes.push_back(std::move(text)); }
+    void note(Sentence text) { result.notes.push_back(std::move(text)); }
 
     /// A record that the book has in another form. True when the file's is to be stored.
     /// @param superseded  an earlier revision of the record has the file's value

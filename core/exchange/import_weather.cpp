@@ -10,9 +10,9 @@ void import_weather(ImportRun& run) {
     std::vector<Issue> missing;
     for (std::string_view group : {"station", "date"}) {
         if (run.columns.has(group)) continue;
-        missing.push_back({{run.rows.file(), run.rows.row(), std::string(group)}, "no such column",
-                           "a column " + std::string(group) + ", to keep the days in a book (for hours: hour_start "
-                           "or hour_end, see the hourly_weather table)"});
+        missing.push_back({{run.rows.file(), run.rows.row(), std::string(group)}, phrase("exchange", "no such column"),
+                           {phrase("exchange", "a column %1, to keep the days in a book (for hours: hour_start "
+                                               "or hour_end, see the hourly_weather table)"), group}});
     }
     if (!missing.empty()) throw InputError(std::move(missing));
     const weather::SheetUnits units = sheet_units(run.columns, run.rows.file());
@@ -23,7 +23,7 @@ void import_weather(ImportRun& run) {
         if (found != writers.end()) return found->second;
         if (!store::find_weather_station(run.book, station)) {
             store::add_weather_station(run.book, {station, {}, {}, {}, {}});
-            run.note("Weather station " + station + " is new; its place is not recorded.");
+            run.note({phrase("exchange", "Weather station %1 is new; its place is not recorded."), station});
         }
         return writers.try_emplace(station, run.book, station, units, run.import).first->second;
     };
@@ -53,7 +53,7 @@ void import_weather(ImportRun& run) {
         }
     });
     if (completed > 0) {
-        run.note(std::to_string(completed) + " days that the book had were completed with values it did not have.");
+        run.note({phrase("exchange", "%1 days that the book had were completed with values it did not have."), completed});
     }
 }
 

@@ -49,7 +49,8 @@ class Screen {
 
     bool key(std::string& name) {
         if (!keys_.back().insert(name).second) {
-            issue_ = {{file_, 0, printable(name)}, "a key that stands twice in one object", "each key once"};
+            issue_ = {{file_, 0, printable(name)}, phrase("exchange", "a key that stands twice in one object"),
+                      phrase("exchange", "each key once")};
             return false;
         }
         if (depth_ == 1) top_ = name;
@@ -66,8 +67,8 @@ class Screen {
         // 406: a number beyond any double; the others are faults of the text.
         const bool number = error.id == 406;
         issue_ = {{file_, row, "character " + std::to_string(column)},
-                  token.empty() ? "the end of the file" : printable(token, 40),
-                  number ? "a finite number" : "JSON in UTF-8"};
+                  token.empty() ? Sentence(phrase("exchange", "the end of the file")) : Sentence(printable(token, 40)),
+                  number ? phrase("exchange", "a finite number") : phrase("exchange", "JSON in UTF-8")};
         if (at >= text_.size()) issue_.expected = Sentence(phrase("exchange", "%1; the file may be cut short"), issue_.expected);
         return false;
     }
@@ -77,7 +78,7 @@ class Screen {
   private:
     bool descend() {
         if (++depth_ <= deepest) return true;
-        issue_ = {{file_, 0, top_}, "values nested more than 32 deep", "a flatter file"};
+        issue_ = {{file_, 0, top_}, phrase("exchange", "values nested more than 32 deep"), phrase("exchange", "a flatter file")};
         return false;
     }
 
@@ -89,8 +90,9 @@ class Screen {
             const std::size_t count = whole ? values_ : depth_ == 2 && top_ == limit.key ? counted_ : 0;
             if (count > limit.most) {
                 issue_ = {{file_, 0, std::string(limit.key)},
-                          "more than " + std::to_string(limit.most) + (whole ? " values" : " entries"),
-                          "at most " + std::to_string(limit.most)};
+                          whole ? Sentence(phrase("exchange", "more than %1 values"), limit.most)
+                                : Sentence(phrase("exchange", "more than %1 entries"), limit.most),
+                          {phrase("exchange", "at most %1"), limit.most}};
                 return false;
             }
         }
@@ -122,7 +124,7 @@ std::string read_text_file(const std::filesystem::path& path, std::size_t most,
     const std::string name = path.filename().string();
     std::ifstream in(path, std::ios::binary);
     if (!in || std::filesystem::is_directory(path)) {
-        throw InputError(Issue{{name, 0, ""}, "no readable file", "the path of a file"});
+        throw InputError(Issue{{name, 0, ""}, phrase("exchange", "no readable file"), phrase("exchange", "the path of a file")});
     }
     std::string text;
     std::vector<char> block(1U << 20U);
@@ -130,11 +132,13 @@ std::string read_text_file(const std::filesystem::path& path, std::size_t most,
         in.read(block.data(), static_cast<std::streamsize>(block.size()));
         text.append(block.data(), static_cast<std::size_t>(in.gcount()));
         if (text.size() > most) {
-            throw InputError(Issue{{name, 0, ""}, "a file of more than " + std::to_string(most >> 20U) + " MiB",
-                                   expected});
+            throw InputError(Issue{{name, 0, ""}, {phrase("exchange", "a file of more than %1 MiB"), most >> 20U}, expected});
         }
     }
-    if (in.bad()) throw InputError(Issue{{name, 0, ""}, "a file that cannot be read to its end", "a sound file"});
+    if (in.bad()) {
+        throw InputError(Issue{{name, 0, ""}, phrase("exchange", "a file that cannot be read to its end"),
+                               phrase("exchange", "a sound file")});
+    }
     return text;
 }
 

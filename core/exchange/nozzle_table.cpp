@@ -45,7 +45,7 @@ std::optional<double> above_zero(RowReader& row, std::string_view group, const u
     if (needed && !row.needed_number(group)) return std::nullopt;
     const auto value = row.measure<Q>(group);
     if (!value) return std::nullopt;
-    if (!(value->value > 0.0)) row.refuse(group, row.text(group), "a number above zero");
+    if (!(value->value > 0.0)) row.refuse(group, row.text(group), phrase("exchange", "a number above zero"));
     return in_unit(*value, unit);
 }
 
@@ -67,7 +67,9 @@ class Tables {
         agree(row, "lowest", nozzle.lowest, lowest);
         agree(row, "highest", nozzle.highest, highest);
         for (const plan::NozzleRow& other : nozzle.rows) {
-            if (other.pressure == *pressure) row.refuse("pressure", row.text("pressure"), "each pressure once per nozzle");
+            if (other.pressure == *pressure) {
+                row.refuse("pressure", row.text("pressure"), phrase("exchange", "each pressure once per nozzle"));
+            }
         }
         nozzle.rows.push_back({*pressure, *radius, *flow});
     }
@@ -82,7 +84,9 @@ class Tables {
   private:
     static void agree(RowReader& row, std::string_view group, std::optional<double>& known, const std::optional<double>& now) {
         if (!now) return;
-        if (known && *known != *now) row.refuse(group, row.text(group), "the same operating range in every row of a nozzle");
+        if (known && *known != *now) {
+            row.refuse(group, row.text(group), phrase("exchange", "the same operating range in every row of a nozzle"));
+        }
         known = now;
     }
 
@@ -113,7 +117,8 @@ std::vector<plan::Nozzle> read_nozzles(const std::filesystem::path& path, const 
     }
     if (log.count > 0) throw InputError(std::move(log.kept));
     if (count == 0) {
-        throw InputError(Issue{{rows.file(), 0, ""}, "a header and nothing below it", "at least one row"});
+        throw InputError(Issue{{rows.file(), 0, ""}, phrase("exchange", "a header and nothing below it"),
+                               phrase("exchange", "at least one row")});
     }
     return tables.take();
 }

@@ -11,7 +11,7 @@ namespace {
 
 /// Reads every row, calls `use` for each that is whole, and throws all issues together.
 template <class Use>
-std::vector<std::string> each_row(CsvReader& rows, const ColumnIndex& columns, Use use) {
+std::vector<Sentence> each_row(CsvReader& rows, const ColumnIndex& columns, Use use) {
     const CellFormat format;
     RowReader row(rows, columns, format);
     IssueLog log;
@@ -28,8 +28,8 @@ std::vector<std::string> each_row(CsvReader& rows, const ColumnIndex& columns, U
     }
     if (log.count > 0) throw InputError(std::move(log.kept));
     if (count == 0) {
-        throw InputError(Issue{{rows.file(), 0, ""}, "a header and nothing below it",
-                               "at least one row"});
+        throw InputError(Issue{{rows.file(), 0, ""}, phrase("exchange", "a header and nothing below it"),
+                               phrase("exchange", "at least one row")});
     }
     return rows.notes();
 }
@@ -50,8 +50,8 @@ WeatherFile read_weather(const std::filesystem::path& path) {
     CsvReader rows(path);
     const ColumnIndex columns(spec_of(Kind::weather), rows.header(), rows.file(), rows.row());
     if (!columns.has("date")) {
-        throw InputError(Issue{{rows.file(), rows.row(), "date"}, "no such column",
-                               "a column date: this reads daily tables"});
+        throw InputError(Issue{{rows.file(), rows.row(), "date"}, phrase("exchange", "no such column"),
+                               phrase("exchange", "a column date: this reads daily tables")});
     }
     const weather::SheetUnits units = sheet_units(columns, rows.file());
     WeatherFile out;
@@ -59,7 +59,7 @@ WeatherFile read_weather(const std::filesystem::path& path) {
     out.notes = each_row(rows, columns, [&](RowReader& row) {
         const std::string station(row.text("station"));
         if (out.days.empty() && out.station.empty()) out.station = station;
-        if (station != out.station) row.refuse("station", station, "one station in this file");
+        if (station != out.station) row.refuse("station", station, phrase("exchange", "one station in this file"));
         const weather::SheetRow day = read_weather_day(row);
         if (!row.ok()) return;
         out.days.push_back(weather::converted(day, units));
@@ -72,8 +72,7 @@ WeatherFile read_weather(const std::filesystem::path& path) {
     if (twice != seen.end()) {
         throw InputError(Issue{{rows.file(), std::next(twice)->second, "date"},
                                calendar::format_date(twice->first),
-                               "each day once; this one stands in row " +
-                                   std::to_string(twice->second) + " too"});
+                               {phrase("exchange", "each day once; this one stands in row %1 too"), twice->second}});
     }
     std::sort(out.days.begin(), out.days.end(),
               [](const auto& a, const auto& b) { return a.date < b.date; });

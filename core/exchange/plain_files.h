@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/audit/catch_test.h"
+#include "core/sentence.h"
 #include "core/weather/weather_day.h"
 
 #include <filesystem>
@@ -16,7 +17,7 @@ namespace evenfall::exchange {
 struct CatchFile {
     std::vector<audit::CatchTest> tests;  ///< in the order in which they begin; one without a code
                                           ///< when the file has no column "test"
-    std::vector<std::string> notes;
+    std::vector<Sentence> notes;
 };
 
 /// @throws InputError with every issue: unknown or missing columns, text in a number, a negative
@@ -26,7 +27,7 @@ CatchFile read_catches(const std::filesystem::path& path);
 struct WeatherFile {
     std::string station;  ///< empty when the file names none
     std::vector<weather::WeatherDay> days;  ///< sorted by date
-    std::vector<std::string> notes;
+    std::vector<Sentence> notes;
 };
 
 /// A daily table of one station.

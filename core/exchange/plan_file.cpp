@@ -46,7 +46,7 @@ class PlanReader {
   private:
     void read_ground() {
         if (!root_.is_object()) {
-            add("", shown(root_), "one object with \"evenfall_plan\": 1");
+            add("", shown(root_), phrase("exchange", "one object with \"evenfall_plan\": 1"));
             throw InputError(std::move(issues_));
         }
         check_version();
@@ -71,9 +71,9 @@ class PlanReader {
 
     static constexpr std::size_t most_issues = 100;
 
-    static std::string shown(const json& value) {
-        if (value.is_object()) return "an object";
-        if (value.is_array()) return "a list of " + std::to_string(value.size());
+    static Sentence shown(const json& value) {
+        if (value.is_object()) return phrase("exchange", "an object");
+        if (value.is_array()) return {phrase("exchange", "a list of %1"), value.size()};
         return printable(value.dump(-1, ' ', false, json::error_handler_t::replace));
     }
 
@@ -95,9 +95,9 @@ class PlanReader {
 
     void check_version() {
         if (!root_.contains("evenfall_plan")) {
-            add("evenfall_plan", "nothing", "1, the version of the plan form");
+            add("evenfall_plan", phrase("exchange", "nothing"), phrase("exchange", "1, the version of the plan form"));
         } else if (root_["evenfall_plan"] != 1) {
-            add("evenfall_plan", shown(root_["evenfall_plan"]), "1, the version of the plan form");
+            add("evenfall_plan", shown(root_["evenfall_plan"]), phrase("exchange", "1, the version of the plan form"));
         }
     }
 
@@ -107,9 +107,9 @@ class PlanReader {
             if (std::find(known.begin(), known.end(), key) != known.end()) continue;
             const std::string_view near =
                 nearest_name(std::string_view(key).substr(0, 64), std::span(known.begin(), known.size()));
-            add(join(path, printable(key)), "a key that is not known",
-                near.empty() ? "one of the keys of the plan form"
-                             : "the key \"" + std::string(near) + "\", which is the nearest known one");
+            add(join(path, printable(key)), phrase("exchange", "a key that is not known"),
+                near.empty() ? Sentence(phrase("exchange", "one of the keys of the plan form"))
+                             : Sentence(phrase("exchange", "the key \"%1\", which is the nearest known one"), near));
         }
     }
 
@@ -117,10 +117,10 @@ class PlanReader {
         if (value.is_string()) {
             const auto& s = value.get_ref<const std::string&>();
             if (s.size() <= 400) return s;
-            add(path, printable(s), "a text of at most 400 bytes");
+            add(path, printable(s), phrase("exchange", "a text of at most 400 bytes"));
             return "";
         }
-        add(path, shown(value), "a text in quotes");
+        add(path, shown(value), phrase("exchange", "a text in quotes"));
         return "";
     }
 
@@ -129,7 +129,7 @@ class PlanReader {
             const double n = value.get<double>();
             if (std::isfinite(n)) return n;
         }
-        add(path, shown(value), "a finite number");
+        add(path, shown(value), phrase("exchange", "a finite number"));
         return 0.0;
     }
 
@@ -146,13 +146,13 @@ class PlanReader {
     const json* list(const json& object, const char* key, const std::string& path) {
         if (!object.contains(key)) return nullptr;
         if (object[key].is_array()) return &object[key];
-        add(join(path, key), shown(object[key]), "a list in [ ]");
+        add(join(path, key), shown(object[key]), phrase("exchange", "a list in [ ]"));
         return nullptr;
     }
 
     bool object(const json& value, const std::string& path) {
         if (value.is_object()) return true;
-        add(path, shown(value), "an object in { }");
+        add(path, shown(value), phrase("exchange", "an object in { }"));
         return false;
     }
 
@@ -160,7 +160,7 @@ class PlanReader {
     void read_unit(const json& units, const char* key, bool needed, units::NamedUnit<Q>& into) {
         const std::string path = join("units", key);
         if (!units.contains(key)) {
-            if (needed) add(path, "nothing", "the unit, such as \"" + std::string(into.name) + "\"");
+            if (needed) add(path, phrase("exchange", "nothing"), {phrase("exchange", "the unit, such as \"%1\""), into.name});
             return;
         }
         const std::string name = text(units[key], path);
@@ -173,7 +173,8 @@ class PlanReader {
 
     void read_units() {
         if (!root_.contains("units")) {
-            add("units", "nothing", "{\"length\": \"ft\", \"flow\": \"gpm\", \"pressure\": \"psi\"} or other units");
+            add("units", phrase("exchange", "nothing"),
+                phrase("exchange", "{\"length\": \"ft\", \"flow\": \"gpm\", \"pressure\": \"psi\"} or other units"));
             return;
         }
         const json& units = root_["units"];
@@ -188,7 +189,7 @@ class PlanReader {
 
     Point point(const json& value, const std::string& path) {
         if (!value.is_array() || value.size() != 2) {
-            add(path, shown(value), "a point [x, y]");
+            add(path, shown(value), phrase("exchange", "a point [x, y]"));
             return {};
         }
         return {number(value[0], indexed(path, 0)), number(value[1], indexed(path, 1))};
@@ -197,7 +198,7 @@ class PlanReader {
     Ring ring(const json& value, const std::string& path) {
         Ring out;
         if (!value.is_array()) {
-            add(path, shown(value), "a ring of points [[x, y], ...]");
+            add(path, shown(value), phrase("exchange", "a ring of points [[x, y], ...]"));
             return out;
         }
         out.reserve(value.size());
@@ -212,7 +213,7 @@ class PlanReader {
     Polygon polygon(const json& value, const std::string& path) {
         Polygon out;
         if (!value.is_array() || value.empty()) {
-            add(path, shown(value), "rings of points, the outer one first");
+            add(path, shown(value), phrase("exchange", "rings of points, the outer one first"));
             return out;
         }
         for (std::size_t i = 0; i < value.size(); ++i) out.push_back(ring(value[i], indexed(path, i)));
@@ -236,7 +237,8 @@ class PlanReader {
 
     void read_outlines() {
         if (!root_.contains("outline")) {
-            add("outline", "nothing", "the outer ring and then its holes, [[[x, y], ...], ...]");
+            add("outline", phrase("exchange", "nothing"),
+                phrase("exchange", "the outer ring and then its holes, [[[x, y], ...], ...]"));
         } else {
             plan_.turf.push_back(polygon(root_["outline"], "outline"));
         }
@@ -259,14 +261,14 @@ class PlanReader {
                 rows = list(value, "rows", path);
             }
             if (!rows || !rows->is_array()) {
-                add(path, shown(value), "rows [[pressure, radius, flow], ...]");
+                add(path, shown(value), phrase("exchange", "rows [[pressure, radius, flow], ...]"));
                 continue;
             }
             for (std::size_t i = 0; i < rows->size(); ++i) {
                 const json& row = (*rows)[i];
                 const std::string where = indexed(path, i);
                 if (!row.is_array() || row.size() != 3) {
-                    add(where, shown(row), "a row [pressure, radius, flow]");
+                    add(where, shown(row), phrase("exchange", "a row [pressure, radius, flow]"));
                     continue;
                 }
                 nozzle.rows.push_back({number(row[0], indexed(where, 0)), number(row[1], indexed(where, 1)),
@@ -283,7 +285,7 @@ class PlanReader {
             MeasuredLeg leg;
             leg.name = name;
             if (!value.is_array()) {
-                add(path, shown(value), "readings [[distance, rate], ...]");
+                add(path, shown(value), phrase("exchange", "readings [[distance, rate], ...]"));
                 continue;
             }
             for (std::size_t i = 0; i < value.size(); ++i) {
@@ -296,7 +298,7 @@ class PlanReader {
 
     void read_heads() {
         const json* heads = list(root_, "heads", "");
-        if (!root_.contains("heads")) add("heads", "nothing", "a list of heads");
+        if (!root_.contains("heads")) add("heads", phrase("exchange", "nothing"), phrase("exchange", "a list of heads"));
         if (!heads) return;
         plan_.heads.reserve(std::min(heads->size(), most_heads));
         bool no_arc = false, no_profile = false;
@@ -309,7 +311,7 @@ class PlanReader {
                         "station", "profile"});
             Head head;
             for (const char* key : {"id", "x", "y"}) {
-                if (!value.contains(key)) add(join(path, key), "nothing", "a value");
+                if (!value.contains(key)) add(join(path, key), phrase("exchange", "nothing"), phrase("exchange", "a value"));
             }
             head.id = maybe_text(value, "id", path);
             head.x = maybe_number(value, "x", path).value_or(0.0);
@@ -324,7 +326,8 @@ class PlanReader {
             head.arc = arc.value_or(360.0);
             head.facing = facing.value_or(0.0);
             if (arc && *arc < 360.0 && *arc > 0.0 && !facing) {
-                add(join(path, "facing"), "nothing", "the middle of the arc, degrees clockwise from north");
+                add(join(path, "facing"), phrase("exchange", "nothing"),
+                    phrase("exchange", "the middle of the arc, degrees clockwise from north"));
             }
             no_arc = no_arc || !arc;
             if (value.contains("profile")) head.profile = text(value["profile"], join(path, "profile"));
@@ -401,7 +404,7 @@ class PlanReader {
 
 std::string text_in(const std::filesystem::path& path) {
     return read_text_file(path, 128U << 20U,
-                          "a plan file of at most 128 MiB; the most heads a plan may have, 100000, take a fifth of that");
+                          phrase("exchange", "a plan file of at most 128 MiB; the most heads a plan may have, 100000, take a fifth of that"));
 }
 
 }  // namespace

@@ -15,7 +15,7 @@ namespace {
 std::string code(RowReader& row, std::string_view group) {
     std::string text = row.needed_text(group);
     if (text.size() > 80 || text.find_first_of("\r\n\t") != std::string::npos) {
-        row.refuse(group, text, "a code of at most 80 bytes in one line");
+        row.refuse(group, text, phrase("exchange", "a code of at most 80 bytes in one line"));
     }
     return text;
 }
@@ -24,7 +24,7 @@ template <class Q>
 std::optional<units::Typed<Q>> positive(RowReader& row, std::string_view group) {
     auto value = row.measure<Q>(group);
     if (value && !(value->value > 0)) {
-        row.refuse(group, row.text(group), "a value above zero");
+        row.refuse(group, row.text(group), phrase("exchange", "a value above zero"));
         return std::nullopt;
     }
     return value;
@@ -42,7 +42,7 @@ void read_register(RowReader& row, std::optional<units::NamedUnit<units::Volume>
     }
     multiplier = row.number("multiplier");
     if (multiplier && !(*multiplier > 0)) {
-        row.refuse("multiplier", row.text("multiplier"), "a multiplier above zero");
+        row.refuse("multiplier", row.text("multiplier"), phrase("exchange", "a multiplier above zero"));
     }
     digits = row.whole_number("digits", 1, 15);
 }
@@ -55,13 +55,13 @@ site::Site read_site(RowReader& row) {
     s.name = row.needed_text("name");
     s.organisation = row.text("organisation");
     s.latitude = row.needed_number("latitude").value_or(0.0);
-    static_cast<void>(row.number_within("latitude", -90, 90, "degrees north from -90 to 90"));
-    s.longitude = row.number_within("longitude", -180, 180, "degrees east from -180 to 180");
+    static_cast<void>(row.number_within("latitude", -90, 90, phrase("exchange", "degrees north from -90 to 90")));
+    s.longitude = row.number_within("longitude", -180, 180, phrase("exchange", "degrees east from -180 to 180"));
     s.elevation = row.measure<units::Length>("elevation");
-    if (row.text("elevation").empty()) row.refuse("elevation", "", "the elevation above sea level");
+    if (row.text("elevation").empty()) row.refuse("elevation", "", phrase("exchange", "the elevation above sea level"));
     if (s.elevation && (s.elevation->quantity() < -500.0 * units::metre ||
                         s.elevation->quantity() > 9000.0 * units::metre)) {
-        row.refuse("elevation", row.text("elevation"), "an elevation from -500 m to 9000 m");
+        row.refuse("elevation", row.text("elevation"), phrase("exchange", "an elevation from -500 m to 9000 m"));
     }
     const std::string_view zone = row.text("time_zone");
     if (!zone.empty()) {
@@ -73,7 +73,8 @@ site::Site read_site(RowReader& row) {
         }
     }
     s.weather = row.text("weather");
-    s.weather_power = row.number_within("weather_power", 0.1, 10, "a power of the distance from 0.1 to 10; 2 is usual");
+    s.weather_power = row.number_within("weather_power", 0.1, 10,
+                                        phrase("exchange", "a power of the distance from 0.1 to 10; 2 is usual"));
     return s;
 }
 
@@ -94,7 +95,7 @@ void read_size(RowReader& row, site::Area& area) {
     } else if (const auto measured = row.number("outline_m2")) {
         area.size = {*measured, units::unit_named<units::Area>("m2")};
     } else if (row.text("size").empty()) {
-        row.refuse(row.has("size") || !row.has("shape") ? "size" : "shape", "", "the size of the area");
+        row.refuse(row.has("size") || !row.has("shape") ? "size" : "shape", "", phrase("exchange", "the size of the area"));
     }
 }
 
@@ -109,13 +110,13 @@ site::Area read_area(RowReader& row) {
     a.name = row.text("name");
     read_size(row, a);
     a.plant = row.text("plant");
-    a.coefficient = row.number_within("coefficient", 0, 2, "a coefficient from 0 to 2");
+    a.coefficient = row.number_within("coefficient", 0, 2, phrase("exchange", "a coefficient from 0 to 2"));
     a.head_type = row.text("head_type");
     a.soil = row.text("soil");
     a.root_depth = positive<units::Depth>(row, "root_depth");
-    a.slope_percent = row.number_within("slope_percent", 0, 200, "a slope from 0 to 200 percent");
+    a.slope_percent = row.number_within("slope_percent", 0, 200, phrase("exchange", "a slope from 0 to 200 percent"));
     a.meter = row.text("meter");
-    a.share = row.number_within("share", 0, 1, "a share from 0 to 1, such as 0.4");
+    a.share = row.number_within("share", 0, 1, phrase("exchange", "a share from 0 to 1, such as 0.4"));
     return a;
 }
 
@@ -136,7 +137,7 @@ meter::Meter read_meter(RowReader& row) {
         if (row.text("unit").empty()) static_cast<void>(row.needed_text("unit"));
         if (m.rated_flow) {
             row.refuse("unit", row.text("unit"),
-                       "h where a rated flow is given: the register then counts hours");
+                       phrase("exchange", "h where a rated flow is given: the register then counts hours"));
         }
     }
     if (unit) m.unit = *unit;
@@ -146,14 +147,14 @@ meter::Meter read_meter(RowReader& row) {
     m.installed = row.date("installed");
     m.removed = row.date("removed");
     if (m.installed && m.removed && *m.removed < *m.installed) {
-        row.refuse("removed", row.text("removed"), "a day not before the meter was installed");
+        row.refuse("removed", row.text("removed"), phrase("exchange", "a day not before the meter was installed"));
     }
     m.size = positive<units::Length>(row, "size");
     if (!m.parent.empty() && m.parent == m.code) {
-        row.refuse("parent", m.parent, "another meter than the meter itself");
+        row.refuse("parent", m.parent, phrase("exchange", "another meter than the meter itself"));
     }
     if (!m.replaces.empty() && m.replaces == m.code) {
-        row.refuse("replaces", m.replaces, "another meter than the meter itself");
+        row.refuse("replaces", m.replaces, phrase("exchange", "another meter than the meter itself"));
     }
     return m;
 }
@@ -172,11 +173,12 @@ store::WeatherStation read_station(RowReader& row) {
     store::WeatherStation s;
     s.code = code(row, "station");
     if (s.code.find(';') != std::string::npos) {
-        row.refuse("station", s.code, "a code without a semicolon, which stands between the stations of a site");
+        row.refuse("station", s.code,
+                   phrase("exchange", "a code without a semicolon, which stands between the stations of a site"));
     }
     static_cast<void>(row.needed_number("latitude"));
-    s.latitude = row.number_within("latitude", -90, 90, "degrees north from -90 to 90");
-    s.longitude = row.number_within("longitude", -180, 180, "degrees east from -180 to 180");
+    s.latitude = row.number_within("latitude", -90, 90, phrase("exchange", "degrees north from -90 to 90"));
+    s.longitude = row.number_within("longitude", -180, 180, phrase("exchange", "degrees east from -180 to 180"));
     s.elevation = row.measure<units::Length>("elevation");
     if (const auto height = positive<units::Length>(row, "wind_height")) {
         s.wind_height_m = height->quantity().in(units::metre);
@@ -188,7 +190,7 @@ meter::Bill read_bill(RowReader& row) {
     meter::Bill b{code(row, "meter"), {}, {}, {}};
     b.from = row.needed_date("from").value_or(calendar::Date{});
     b.to = row.needed_date("to").value_or(calendar::Date{});
-    if (row.ok() && b.to <= b.from) row.refuse("to", row.text("to"), "a day after the first one");
+    if (row.ok() && b.to <= b.from) row.refuse("to", row.text("to"), phrase("exchange", "a day after the first one"));
     static_cast<void>(row.needed_number("billed"));
     if (const auto billed = row.measure<units::Volume>("billed")) b.volume = *billed;
     return b;
@@ -205,7 +207,7 @@ weather::SheetUnits sheet_units(const ColumnIndex& columns, const std::string& f
         if (u.empty()) continue;
         if (!units.temperature.empty() && units.temperature != u) {
             const Place place{file, 1, std::string(group)};
-            throw InputError(Issue{place, u, "all temperatures of a table in one unit"});
+            throw InputError(Issue{place, u, phrase("exchange", "all temperatures of a table in one unit")});
         }
         units.temperature = u;
     }
@@ -217,34 +219,41 @@ weather::SheetUnits sheet_units(const ColumnIndex& columns, const std::string& f
 }
 
 weather::SheetRow read_weather_day(RowReader& row) {
-    static const std::string mark =
-        "; if it marks a missing value, leave the cell empty or name the mark in a map";
     weather::SheetRow d;
     d.date = row.needed_date("date").value_or(calendar::Date{});
     const auto temperature = [&](std::string_view group) {
         const bool f = row.unit(group) == "f";
         return row.number_within(group, f ? -130 : -90, f ? 140 : 60,
-                                 (f ? "a temperature from -130 to 140 F" : "a temperature from -90 to 60 C") + mark);
+                                 f ? phrase("exchange", "a temperature from -130 to 140 F;"
+                                                        " if it marks a missing value, leave the cell empty or name the mark in a map")
+                                   : phrase("exchange", "a temperature from -90 to 60 C;"
+                                                        " if it marks a missing value, leave the cell empty or name the mark in a map"));
     };
     const auto not_negative = [&](std::string_view group) {
-        return row.number_within(group, 0, 1e6, "a value of zero or more" + mark);
+        return row.number_within(group, 0, 1e6,
+                                 phrase("exchange", "a value of zero or more;"
+                                                    " if it marks a missing value, leave the cell empty or name the mark in a map"));
     };
     const auto humidity = [&](std::string_view group) {
-        return row.number_within(group, 0, 110, "a relative humidity in percent" + mark);
+        return row.number_within(group, 0, 110,
+                                 phrase("exchange", "a relative humidity in percent;"
+                                                    " if it marks a missing value, leave the cell empty or name the mark in a map"));
     };
     d.tmax = temperature("tmax");
     d.tmin = temperature("tmin");
     d.tmean = temperature("tmean");
     d.tdew = temperature("tdew");
     if (d.tmax && d.tmin && *d.tmin > *d.tmax) {
-        row.refuse("tmin", row.text("tmin"), "a lowest temperature not above the highest of the day");
+        row.refuse("tmin", row.text("tmin"), phrase("exchange", "a lowest temperature not above the highest of the day"));
     }
     d.rhmax = humidity("rhmax");
     d.rhmin = humidity("rhmin");
     d.rhmean = humidity("rhmean");
     d.ea_kpa = not_negative("ea");
     d.solar = not_negative("rs");
-    d.sunshine_h = row.number_within("sunshine", 0, 24, "hours from 0 to 24" + mark);
+    d.sunshine_h = row.number_within("sunshine", 0, 24,
+                                     phrase("exchange", "hours from 0 to 24;"
+                                                        " if it marks a missing value, leave the cell empty or name the mark in a map"));
     d.wind = not_negative("wind");
     d.rain = not_negative("rain");
     d.reference_et = not_negative("eto");
@@ -252,11 +261,11 @@ weather::SheetRow read_weather_day(RowReader& row) {
 }
 
 weather::SheetHour read_weather_hour(RowReader& row) {
-    constexpr std::string_view not_negative = "a value of zero or more";
+    constexpr Phrase not_negative = phrase("exchange", "a value of zero or more");
     const auto temperature = [&](std::string_view group) {
         const bool f = row.unit(group) == "f";
         return row.number_within(group, f ? -130 : -90, f ? 140 : 60,
-                                 f ? "a temperature from -130 to 140 F" : "a temperature from -90 to 60 C");
+                                 f ? phrase("exchange", "a temperature from -130 to 140 F") : phrase("exchange", "a temperature from -90 to 60 C"));
     };
     weather::SheetHour h;
     h.temperature = temperature("tmean");
@@ -264,11 +273,11 @@ weather::SheetHour read_weather_hour(RowReader& row) {
     const auto tmax = temperature("tmax");
     const auto tmin = temperature("tmin");
     if (tmax && tmin && *tmin > *tmax) {
-        row.refuse("tmin", row.text("tmin"), "a lowest temperature not above the highest");
+        row.refuse("tmin", row.text("tmin"), phrase("exchange", "a lowest temperature not above the highest"));
     }
     if (!h.temperature && tmax && tmin) h.temperature = 0.5 * (*tmax + *tmin);
-    h.rh_percent = row.number_within("rhmean", 0, 110, "a relative humidity in percent");
-    h.ea_kpa = row.number_within("ea", 0, 20, "a vapour pressure from 0 to 20 kPa");
+    h.rh_percent = row.number_within("rhmean", 0, 110, phrase("exchange", "a relative humidity in percent"));
+    h.ea_kpa = row.number_within("ea", 0, 20, phrase("exchange", "a vapour pressure from 0 to 20 kPa"));
     // Sensors read a little below zero at night; less than that is a fault.
     h.solar = row.number_within("rs", -20, 1e6, not_negative);
     if (h.solar) h.solar = std::max(0.0, *h.solar);

@@ -167,6 +167,15 @@ std::optional<double> RowReader::number_within(std::string_view group, double lo
     return value;
 }
 
+std::optional<double> RowReader::number_within(std::string_view group, double low, double high, Phrase expected) {
+    const auto value = number(group);
+    if (value && (*value < low || *value > high)) {
+        refuse(group, text(group), expected);
+        return std::nullopt;
+    }
+    return value;
+}
+
 std::optional<double> RowReader::needed_number(std::string_view group) {
     if (text(group).empty()) {
         refuse(group, "", phrase("exchange", "a number; this column may not be empty"));

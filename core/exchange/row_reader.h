@@ -67,6 +67,7 @@ class RowReader {
     /// @param expected  said when the number lies outside [low, high]
     std::optional<double> number_within(std::string_view group, double low, double high,
                                         const Sentence& expected);
+    std::optional<double> number_within(std::string_view group, double low, double high, Phrase expected);
     std::optional<double> needed_number(std::string_view group);
     std::optional<int> whole_number(std::string_view group, int low, int high);
     std::optional<calendar::Date> date(std::string_view group);

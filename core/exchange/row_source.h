@@ -39,7 +39,7 @@ class RowSource {
     /// How much of the file is behind us, 0 to 1.
     virtual double done() const = 0;
     /// What a careful person should know about the file though it is no error.
-    virtual std::vector<std::string> notes() const { return {}; }
+    virtual std::vector<Sentence> notes() const { return {}; }
 };
 
 }  // namespace evenfall::exchange

@@ -61,8 +61,8 @@ std::string column_of(const KindSpec& spec, std::string_view group, std::string_
         known += (known.empty() ? "" : ", ") + std::string(c.name);
     }
     if (unit.empty()) return is_needed(spec, group) ? first : std::string();
-    throw InputError("a value of " + std::string(spec.name) + " in " + std::string(unit),
-                     "a unit that the table has a column for: " + known);
+    throw InputError({phrase("exchange", "a value of %1 in %2"), spec.name, unit},
+                     {phrase("exchange", "a unit that the table has a column for: %1"), known});
 }
 
 class Table {

@@ -19,7 +19,7 @@ class Members {
   public:
     Members(const json& object, std::string file, std::string path)
         : object_(object), file_(std::move(file)), path_(std::move(path)) {
-        if (!object.is_object()) fail("", object.dump().substr(0, 60), "an object { ... }");
+        if (!object.is_object()) fail("", object.dump().substr(0, 60), phrase("exchange", "an object { ... }"));
     }
 
     const json* find(const std::string& key) {
@@ -30,16 +30,16 @@ class Members {
     std::optional<std::string> text(const std::string& key) {
         const json* v = find(key);
         if (v == nullptr) return std::nullopt;
-        if (!v->is_string()) fail(key, v->dump().substr(0, 60), "a text in quotes");
+        if (!v->is_string()) fail(key, v->dump().substr(0, 60), phrase("exchange", "a text in quotes"));
         return v->get<std::string>();
     }
     std::map<std::string, std::string> texts(const std::string& key) {
         std::map<std::string, std::string> out;
         const json* v = find(key);
         if (v == nullptr) return out;
-        if (!v->is_object()) fail(key, v->dump().substr(0, 60), "an object of texts");
+        if (!v->is_object()) fail(key, v->dump().substr(0, 60), phrase("exchange", "an object of texts"));
         for (const auto& [name, value] : v->items()) {
-            if (!value.is_string()) fail(key + "." + name, value.dump().substr(0, 60), "a text in quotes");
+            if (!value.is_string()) fail(key + "." + name, value.dump().substr(0, 60), phrase("exchange", "a text in quotes"));
             out[name] = value.get<std::string>();
         }
         return out;
@@ -48,9 +48,9 @@ class Members {
         std::vector<std::string> out;
         const json* v = find(key);
         if (v == nullptr) return out;
-        if (!v->is_array()) fail(key, v->dump().substr(0, 60), "a list of texts");
+        if (!v->is_array()) fail(key, v->dump().substr(0, 60), phrase("exchange", "a list of texts"));
         for (const json& value : *v) {
-            if (!value.is_string()) fail(key, value.dump().substr(0, 60), "a text in quotes");
+            if (!value.is_string()) fail(key, value.dump().substr(0, 60), phrase("exchange", "a text in quotes"));
             out.push_back(value.get<std::string>());
         }
         return out;
@@ -60,14 +60,14 @@ class Members {
             if (std::find(known_.begin(), known_.end(), key) != known_.end()) continue;
             const std::vector<std::string_view> names(known_.begin(), known_.end());
             const std::string_view near = nearest_name(key, names);
-            fail(key, key, near.empty() ? std::string("a key of a map file")
-                                        : "a key of a map file; the nearest is " + std::string(near));
+            fail(key, key, near.empty() ? Sentence(phrase("exchange", "a key of a map file"))
+                                        : Sentence(phrase("exchange", "a key of a map file; the nearest is %1"), near));
         }
     }
     [[noreturn]] void fail(const std::string& key, Sentence found, Sentence expected) const {
-        Place place{file_, 0, path_};
-        if (!key.empty()) place.column += (path_.empty() ? "" : ".") + key;
-        throw InputError(Issue{place, std::move(found), std::move(expected)});
+        std::string path = path_;
+        if (!key.empty()) path += (path_.empty() ? "" : ".") + key;
+        throw InputError(Issue{{file_, 0, std::move(path)}, std::move(found), std::move(expected)});
     }
 
   private:
@@ -83,7 +83,7 @@ DateOrder date_order(Members& members) {
     if (*name == "day_month_year") return DateOrder::day_month_year;
     if (*name == "month_day_year") return DateOrder::month_day_year;
     if (*name == "year_month_day") return DateOrder::year_month_day;
-    members.fail("date_order", *name, "iso, day_month_year, month_day_year or year_month_day");
+    members.fail("date_order", *name, phrase("exchange", "iso, day_month_year, month_day_year or year_month_day"));
 }
 
 std::optional<char> one_of(Members& members, const std::string& key, std::string_view known,
@@ -100,24 +100,26 @@ WideTable wide_table(const json& object, const std::string& file) {
     Members members(object, file, "wide");
     WideTable wide;
     const auto time = members.text("time");
-    if (!time) members.fail("time", "nothing", "the name of the column with the time");
+    if (!time) members.fail("time", phrase("exchange", "nothing"), phrase("exchange", "the name of the column with the time"));
     wide.time = *time;
     wide.value = members.text("value").value_or("register");
     if (wide.value != "register" && wide.value != "volume") {
-        members.fail("value", wide.value, "register or volume");
+        members.fail("value", wide.value, phrase("exchange", "register or volume"));
     }
     if (const json* minutes = members.find("minutes")) {
         if (!minutes->is_number() || !(minutes->get<double>() > 0)) {
-            members.fail("minutes", minutes->dump().substr(0, 60), "a number of minutes above zero");
+            members.fail("minutes", minutes->dump().substr(0, 60), phrase("exchange", "a number of minutes above zero"));
         }
         wide.minutes = minutes->get<double>();
     }
     if ((wide.value == "volume") != wide.minutes.has_value()) {
-        members.fail("minutes", wide.minutes ? "minutes" : "nothing",
-                     "minutes with volumes, and none with registers");
+        members.fail("minutes", wide.minutes ? Sentence("minutes") : Sentence(phrase("exchange", "nothing")),
+                     phrase("exchange", "minutes with volumes, and none with registers"));
     }
     wide.meters = members.texts("meters");
-    if (wide.meters.empty()) members.fail("meters", "nothing", "at least one column and its meter");
+    if (wide.meters.empty()) {
+        members.fail("meters", phrase("exchange", "nothing"), phrase("exchange", "at least one column and its meter"));
+    }
     members.finish();
     return wide;
 }
@@ -131,9 +133,9 @@ std::size_t position_of(const RowSource& rows, const std::string& name) {
     std::vector<std::string_view> names(header.begin(), header.end());
     const std::string_view near = nearest_name(name, names);
     const Place place{rows.file(), rows.row(), name};
-    throw InputError(Issue{place, "no such column",
-                           "the column that the map names" +
-                               (near.empty() ? std::string() : "; the nearest is " + std::string(near))});
+    throw InputError(Issue{place, phrase("exchange", "no such column"),
+                           near.empty() ? Sentence(phrase("exchange", "the column that the map names"))
+                                        : Sentence(phrase("exchange", "the column that the map names; the nearest is %1"), near)});
 }
 
 /// Columns under other names, without some, and with constant ones.
@@ -174,7 +176,7 @@ class RenamedRows : public RowSource {
     }
     const std::optional<Issue>& row_issue() const override { return base_->row_issue(); }
     double done() const override { return base_->done(); }
-    std::vector<std::string> notes() const override { return base_->notes(); }
+    std::vector<Sentence> notes() const override { return base_->notes(); }
 
   private:
     std::unique_ptr<RowSource> base_;
@@ -205,7 +207,7 @@ class LongRows : public RowSource {
             if (used[i]) continue;
             const Place place{base_->file(), base_->row(), base_->header()[i]};
             throw InputError(Issue{place, base_->header()[i],
-                                   "a column that the map gives a meter or ignores"});
+                                   phrase("exchange", "a column that the map gives a meter or ignores")});
         }
         header_ = {"meter", "time", wide.value};
         if (wide.minutes) {
@@ -244,7 +246,7 @@ class LongRows : public RowSource {
     }
     const std::optional<Issue>& row_issue() const override { return base_->row_issue(); }
     double done() const override { return base_->done(); }
-    std::vector<std::string> notes() const override { return base_->notes(); }
+    std::vector<Sentence> notes() const override { return base_->notes(); }
 
   private:
     bool is_missing(std::string_view cell) const {
@@ -268,20 +270,21 @@ class LongRows : public RowSource {
 
 TableMap read_table_map(const std::filesystem::path& path) {
     const std::string file = path.string();
-    const std::string text = read_text_file(path, largest_map, "a map file of at most 1 MiB");
+    const std::string text = read_text_file(path, largest_map, phrase("exchange", "a map file of at most 1 MiB"));
     screen_json(text, file, {JsonLimit{"", 20'000}});
     const json document = json::parse(text);
     Members members(document, file, "");
     const json* version = members.find("evenfall_map");
     if (version == nullptr || !version->is_number_integer() || version->get<int>() != 1) {
-        members.fail("evenfall_map", version == nullptr ? "nothing" : version->dump().substr(0, 60),
-                     "1, the version of map files that this program knows");
+        members.fail("evenfall_map",
+                     version == nullptr ? Sentence(phrase("exchange", "nothing")) : Sentence(version->dump().substr(0, 60)),
+                     phrase("exchange", "1, the version of map files that this program knows"));
     }
     TableMap map;
     if (const auto kind = members.text("kind")) map.kind = kind_named(*kind);
-    map.delimiter = one_of(members, "delimiter", ",;\t|", "a comma, semicolon, tab or |");
+    map.delimiter = one_of(members, "delimiter", ",;\t|", phrase("exchange", "a comma, semicolon, tab or |"));
     map.format.decimal_mark =
-        one_of(members, "decimal_mark", ".,", "a point or a comma").value_or('.');
+        one_of(members, "decimal_mark", ".,", phrase("exchange", "a point or a comma")).value_or('.');
     map.format.date_order = date_order(members);
     map.format.missing = members.list("missing");
     map.sheet = members.text("sheet").value_or("");
@@ -295,10 +298,10 @@ TableMap read_table_map(const std::filesystem::path& path) {
     if (const json* wide = members.find("wide")) map.wide = wide_table(*wide, file);
     members.finish();
     if (map.wide && map.kind && *map.kind != Kind::readings) {
-        members.fail("kind", std::string(name_of(*map.kind)), "readings for a wide table");
+        members.fail("kind", std::string(name_of(*map.kind)), phrase("exchange", "readings for a wide table"));
     }
     if (map.wide && (!map.columns.empty() || !map.constants.empty())) {
-        members.fail("wide", "wide beside columns or constants", "one of the two shapes");
+        members.fail("wide", phrase("exchange", "wide beside columns or constants"), phrase("exchange", "one of the two shapes"));
     }
     return map;
 }

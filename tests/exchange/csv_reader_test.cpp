@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csv_reader.h"
 
+#include "core/exchange/system_words.h"
 #include "core/exchange/utf8.h"
 #include "tests/support/scratch.h"
 
 #include <catch2/catch.hpp>
 
+#include <cerrno>
+#include <cstring>
 #include <string>
 #include <vector>
 
@@ -91,7 +94,7 @@ TEST_CASE("files that are cut short", "[exchange]") {
     CsvReader whole(folder.write("t.csv", "a,b\n1,20"));
     while (whole.next()) {}
     REQUIRE(whole.notes().size() == 1);
-    CHECK_THAT(whole.notes()[0], Contains("no line end"));
+    CHECK_THAT(whole.notes()[0].english(), Contains("no line end"));
 }
 
 TEST_CASE("files that are no table", "[exchange]") {
@@ -107,6 +110,13 @@ TEST_CASE("files that are no table", "[exchange]") {
     const Scratch folder;
     CHECK_THROWS_AS(CsvReader(folder / "none.csv"), InputError);
     CHECK_THROWS_AS(CsvReader(folder.folder()), InputError);
+}
+
+// The system itself says how it words its errors; tests run in the C locale.
+TEST_CASE("what the system says of a file is kept word by word", "[exchange]") {
+    for (const int error : {ENOENT, EACCES, EIO, ENOSPC, ELOOP}) CHECK(system_words(error) == std::strerror(error));
+    CHECK(system_words(ENOENT).form().form != nullptr);
+    CHECK(system_words(ELOOP).form().form == nullptr);
 }
 
 TEST_CASE("bytes that are not UTF-8 are named with row and column", "[exchange]") {

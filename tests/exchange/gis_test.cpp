@@ -129,7 +129,7 @@ TEST_CASE("outlines become areas with their size on the ellipsoid", "[exchange][
     const auto r = desk.put(file);
     CHECK(r.added == 2);  // the area and its outline
     REQUIRE(r.notes.size() == 1);
-    CHECK_THAT(r.notes[0], Contains("colour"));
+    CHECK_THAT(r.notes[0].english(), Contains("colour"));
     const auto outline = store::find_outline(desk.book, "N");
     REQUIRE(outline);
     // A hundredth of a degree at 50.005 north is 716.9 m along the parallel and 1112.3 m along the
@@ -143,7 +143,7 @@ TEST_CASE("outlines become areas with their size on the ellipsoid", "[exchange][
         const auto again = desk.put(desk.scratch.write(
             "m.geojson", collection(feature(R"({"area":"M"})", square))));
         REQUIRE(again.notes.size() == 1);
-        CHECK_THAT(again.notes[0], Contains("given as 150 ac, its outline measures 189."));
+        CHECK_THAT(again.notes[0].english(), Contains("given as 150 ac, its outline measures 189."));
         CHECK(store::find_area(desk.book, "M")->size.value == 150);
     }
     SECTION("the same outline in other forms") {

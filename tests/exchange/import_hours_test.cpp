@@ -36,7 +36,7 @@ TEST_CASE("hours by either end, with the offset in the time or beside it", "[exc
     CHECK(r.kind == Kind::hourly_weather);
     CHECK(r.added == 2);
     REQUIRE(r.notes.size() == 1);
-    CHECK_THAT(r.notes[0], Contains("station W is new"));
+    CHECK_THAT(r.notes[0].english(), Contains("station W is new"));
     const auto hours = desk.hours();
     REQUIRE(hours.size() == 2);
     // Six in the morning at eight hours behind UTC ends the hour that starts at 13:00 UTC.
@@ -50,7 +50,7 @@ TEST_CASE("hours by either end, with the offset in the time or beside it", "[exc
         const auto more = desk.put("station,hour_start,wind_mph\nW,2024-07-01T13:00:00Z,3\n");
         CHECK(more.added == 1);
         REQUIRE(more.notes.size() == 1);
-        CHECK_THAT(more.notes[0], Contains("1 hours that the book had were completed"));
+        CHECK_THAT(more.notes[0].english(), Contains("1 hours that the book had were completed"));
         CHECK(desk.hours()[0].wind.has_value());
         CHECK(desk.hours()[0].temperature.has_value());
     }
@@ -93,7 +93,7 @@ TEST_CASE("columns of a day from two files", "[exchange][constructed]") {
     const auto rain = desk.put("station,date,rain_mm\nW,2024-07-01,3\nW,2024-07-03,4\n");
     CHECK(rain.added == 2);
     CHECK(rain.conflicts == 0);
-    CHECK_THAT(rain.notes.at(0), Contains("1 days that the book had were completed"));
+    CHECK_THAT(rain.notes.at(0).english(), Contains("1 days that the book had were completed"));
     CHECK(desk.put("station,date,rain_mm\nW,2024-07-01,3\n").unchanged == 1);
     CHECK_THAT(desk.refusal("station,date,rain_mm,wind_mph\nW,2024-07-01,5,4\n"),
                Contains("weather of W on 2024-07-01") && Contains("rain 3 mm") && Contains("rain 5 mm"));

@@ -346,7 +346,7 @@ TEST_CASE("exchanges, hour counters and logged volumes", "[exchange][constructed
                             "P,2024-07-02,15,4\n");
     CHECK(r.added == 2);
     REQUIRE(r.notes.size() == 1);
-    CHECK_THAT(r.notes[0], Contains("1 readings have a date without a time"));
+    CHECK_THAT(r.notes[0].english(), Contains("1 readings have a date without a time"));
     store::for_each_reading(desk.book, "P", [&](const auto& reading) {
         CHECK(reading.span == std::chrono::minutes{15});
     });

@@ -81,7 +81,7 @@ const Form& form_of(const std::filesystem::path& path) {
     for (const Form& f : forms) {
         if (ending == f.ending) return f;
     }
-    throw Failure("a file that ends in .xlsx, .ods, .geojson, .shp, .zip, .kml, .kmz, .gpkg or .dxf");
+    throw Failure(phrase("exchange", "a file that ends in .xlsx, .ods, .geojson, .shp, .zip, .kml, .kmz, .gpkg or .dxf"));
 }
 
 /// "1 GiB", "128 MiB"
@@ -92,8 +92,8 @@ std::string size_text(std::uint64_t bytes) {
 
 void check_size(std::uint64_t bytes, std::uint64_t largest) {
     if (bytes <= largest) return;
-    throw Failure("a file of at most " + size_text(largest) + " when unpacked; this one would take " +
-                  std::to_string(bytes >> 20U) + " MiB");
+    throw Failure({phrase("exchange", "a file of at most %1 when unpacked; this one would take %2 MiB"), size_text(largest),
+                   bytes >> 20U});
 }
 
 /// A packed file as a folder. The braces keep the name of the outer file apart from what is inside,
@@ -116,8 +116,8 @@ std::vector<std::string> packed_names(const std::string& path, std::uint64_t lar
         names.emplace_back(*n);
     }
     CSLDestroy(listed);
-    if (names.empty()) throw Failure("a packed file that can be opened");
-    if (names.size() > most_packed_files) throw Failure("a packed file with at most 10,000 files in it");
+    if (names.empty()) throw Failure(phrase("exchange", "a packed file that can be opened"));
+    if (names.size() > most_packed_files) throw Failure(phrase("exchange", "a packed file with at most 10,000 files in it"));
     check_size(sum, largest);
     return names;
 }
@@ -131,10 +131,10 @@ std::string shapes_inside(const std::string& path, const std::vector<std::string
         if (!lower(name).ends_with(".shp") || entry.filename().string().starts_with(".")) continue;
         const std::filesystem::path parent = entry.parent_path();
         const bool climbs = std::find(parent.begin(), parent.end(), "..") != parent.end() || parent.is_absolute();
-        if (climbs || (folder && *folder != parent.string())) throw Failure("a zip with its Shapefiles in one folder");
+        if (climbs || (folder && *folder != parent.string())) throw Failure(phrase("exchange", "a zip with its Shapefiles in one folder"));
         folder = parent.string();
     }
-    if (!folder) throw Failure("a zip with a Shapefile (.shp with .shx, .dbf and .prj) in it");
+    if (!folder) throw Failure(phrase("exchange", "a zip with a Shapefile (.shp with .shx, .dbf and .prj) in it"));
     return folder->empty() ? inside(path) : inside(path) + "/" + *folder;
 }
 
@@ -144,11 +144,11 @@ GDALDatasetUniquePtr open(const std::string& name) {
     const std::filesystem::path path(name);
     if (name.starts_with("/vsi") || name.find("://") != std::string::npos ||
         !std::filesystem::is_regular_file(path, error)) {
-        throw Failure("an ordinary file of this machine");
+        throw Failure(phrase("exchange", "an ordinary file of this machine"));
     }
     const Form& form = form_of(path);
     std::string full = std::filesystem::absolute(path).string();
-    if (full.starts_with("/vsi")) throw Failure("an ordinary file of this machine");
+    if (full.starts_with("/vsi")) throw Failure(phrase("exchange", "an ordinary file of this machine"));
     if (form.packed) {
         const auto names = packed_names(full, form.largest);
         if (std::string_view(form.ending) == ".zip") full = shapes_inside(full, names);
@@ -160,15 +160,15 @@ GDALDatasetUniquePtr open(const std::string& name) {
     asked_network = false;
     GDALDatasetUniquePtr data(GDALDataset::Open(full.c_str(), GDAL_OF_VECTOR | GDAL_OF_READONLY, allowed.data(),
                                                 nullptr, nullptr));
-    if (!data) throw Failure(std::string("a file in the form that its ending says: ") + CPLGetLastErrorMsg());
+    if (!data) throw Failure({phrase("exchange", "a file in the form that its ending says: %1"), CPLGetLastErrorMsg()});
     return data;
 }
 
 void require_complete() {
-    if (asked_network) throw Failure("a file that needs nothing from the network");
+    if (asked_network) throw Failure(phrase("exchange", "a file that needs nothing from the network"));
     if (CPLGetLastErrorType() < CE_Failure) return;
-    throw Failure(std::string("a file that can be read to its end; reading broke off with: ") +
-                  CPLGetLastErrorMsg());
+    throw Failure({phrase("exchange", "a file that can be read to its end; reading broke off with: %1"),
+                   CPLGetLastErrorMsg()});
 }
 
 std::string text_of(double value) {
@@ -217,7 +217,8 @@ class OgrSheet final : public Sheet {
   public:
     OgrSheet(GDALDatasetUniquePtr data, const std::string& name) : data_(std::move(data)) {
         layer_ = name.empty() ? data_->GetLayer(0) : data_->GetLayerByName(name.c_str());
-        if (layer_ == nullptr) throw Failure("a workbook with a sheet " + (name.empty() ? "in it" : "\"" + name + "\""));
+        if (layer_ == nullptr && name.empty()) throw Failure(phrase("exchange", "a workbook with a sheet in it"));
+        if (layer_ == nullptr) throw Failure({phrase("exchange", "a workbook with a sheet \"%1\""), name});
         const OGRFeatureDefn* definition = layer_->GetLayerDefn();
         for (int i = 0; i < definition->GetFieldCount(); ++i) {
             header_.emplace_back(definition->GetFieldDefn(i)->GetNameRef());
@@ -285,7 +286,7 @@ std::unique_ptr<OGRCoordinateTransformation> to_degrees(const OGRSpatialReferenc
         from = *own;
     } else if (!crs.empty()) {
         if (from.SetFromUserInput(crs.c_str(), OGRSpatialReference::SET_FROM_USER_INPUT_LIMITATIONS_get()) != OGRERR_NONE) {
-            throw Failure("a coordinate reference system such as EPSG:32612, not \"" + crs + "\"");
+            throw Failure({phrase("exchange", "a coordinate reference system such as EPSG:32612, not \"%1\""), crs});
         }
     } else {
         geographic = false;
@@ -306,23 +307,23 @@ Feature read_feature(const OGRFeature& f, OGRCoordinateTransformation* transform
     }
     const OGRGeometry* own = f.GetGeometryRef();
     if (own == nullptr || own->IsEmpty() != 0) {
-        out.problem = "it has no outline";
+        out.problem = phrase("exchange", "it has no outline");
         return out;
     }
     const std::unique_ptr<OGRGeometry> geometry(own->getLinearGeometry());
     geometry->flattenTo2D();
     if (wkbFlatten(geometry->getGeometryType()) != wkbLineString && geometry->IsValid() == 0) {
-        out.problem = "its outline crosses itself or a hole lies outside it";
+        out.problem = phrase("exchange", "its outline crosses itself or a hole lies outside it");
         CPLErrorReset();  // the check notes the place as a warning or error of its own
         return out;
     }
     if (transform != nullptr && geometry->transform(transform) != OGRERR_NONE) {
-        out.problem = "its coordinates cannot be brought to longitude and latitude";
+        out.problem = phrase("exchange", "its coordinates cannot be brought to longitude and latitude");
         CPLErrorReset();
         return out;
     }
     add_geometry(*geometry, out);
-    if (out.polygons.empty()) out.problem = "it is a point or an open line, not an outline";
+    if (out.polygons.empty()) out.problem = phrase("exchange", "it is a point or an open line, not an outline");
     return out;
 }
 
@@ -339,12 +340,12 @@ class OgrModule final : public Module {
             OGRLayer* layer = data->GetLayer(i);
             const auto transform = to_degrees(layer->GetSpatialRef(), crs, out.geographic);
             while (const OGRFeatureUniquePtr feature{layer->GetNextFeature()}) {
-                if (out.features.size() >= most_features) throw Failure("at most 100,000 outlines in a file");
+                if (out.features.size() >= most_features) throw Failure(phrase("exchange", "at most 100,000 outlines in a file"));
                 out.features.push_back(read_feature(*feature, transform.get()));
             }
             require_complete();
         }
-        if (out.features.empty()) throw Failure("a map with at least one outline");
+        if (out.features.empty()) throw Failure(phrase("exchange", "a map with at least one outline"));
         return out;
     }
 };
