@@ -4,7 +4,7 @@
 #include "app/desktop/shown.h"
 #include "core/calendar/date.h"
 #include "core/input_error.h"
-#include "core/store/book_error.h"
+#include "core/sentence_error.h"
 
 #include <QCoreApplication>
 #include <string>
@@ -135,7 +135,7 @@ QString core_words(const Sentence& sentence) {
 }
 
 QString error_words(const std::exception& error) {
-    if (const auto* book = dynamic_cast<const store::BookError*>(&error)) return core_words(book->sentence());
+    if (const auto* said = dynamic_cast<const SentenceError*>(&error)) return core_words(said->sentence());
     const auto* input = dynamic_cast<const InputError*>(&error);
     if (input == nullptr) return QString::fromUtf8(error.what());
     static constexpr std::size_t most = 20;

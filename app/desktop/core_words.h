@@ -9,7 +9,7 @@
 #include <string_view>
 
 /// What the core says, in the language shown; English where the translation lacks it.
-/// Tests: tests/app/desktop_strings_test.cpp
+/// Tests: tests/app/desktop_strings_test.cpp, tests/app/desktop_error_words_test.cpp
 namespace evenfall::desktop {
 
 QString core_words(const Sentence& sentence);
@@ -17,7 +17,7 @@ QString core_words(Phrase phrase);
 /// Fixed words that the core reads from its data (titles of programs) or keeps as text.
 QString core_words(std::string_view english);
 inline QString core_words(const std::string& english) { return core_words(std::string_view(english)); }
-/// What went wrong: a line for each issue of an InputError, the sentence of a BookError.
+/// What went wrong: a line for each issue of an InputError, the sentence of a SentenceError.
 QString error_words(const std::exception& error);
 /// "area A-1", "weather": what a finding speaks of.
 QString record_words(std::string_view record);

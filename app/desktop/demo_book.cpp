@@ -6,12 +6,12 @@
 #include "app/desktop/clock.h"
 #include "app/desktop/task.h"
 #include "core/exchange/import.h"
+#include "core/sentence_error.h"
 
 #include <QFile>
 #include <QTemporaryDir>
 #include <filesystem>
 #include <fstream>
-#include <stdexcept>
 #include <vector>
 
 namespace evenfall::desktop {
@@ -25,7 +25,7 @@ void write_demo_book(const QString& path, const TaskContext& context) {
         std::ofstream out(files.back(), std::ios::binary);
         out << table.text;
         out.close();
-        if (!out) throw std::runtime_error("could not write " + files.back().string());
+        if (!out) throw SentenceError({phrase("workflow", "could not write %1"), files.back().string()});
     }
     store::Book book = store::Book::create(path.toStdString());
     try {

@@ -17,6 +17,15 @@
 #include <stdexcept>
 
 namespace evenfall::desktop {
+namespace {
+
+/// The column alone, without "column" before it.
+QString column_words(const Place& place) {
+    if (place.column.empty()) return {};
+    return core_words(Place{{}, 0, place.column}.sentence().values().front().values().front());
+}
+
+}  // namespace
 
 ImportOutcome::ImportOutcome(QWidget* parent) : QWidget(parent), table_(new QTableWidget(0, 4)) {
     auto* column = new QVBoxLayout(this);
@@ -96,7 +105,7 @@ void ImportOutcome::add_result(const exchange::ImportResult& r, bool dry) {
                  count(r.rejected)),
         !r.stored && (r.rejected > 0 || r.open > 0 || !r.complete));
     for (const auto& issue : r.issues) {
-        add(file, issue.place.row, q(issue.place.column),
+        add(file, issue.place.row, column_words(issue.place),
             core_words(Issue{{}, issue.found, issue.expected}.sentence()), true);
     }
     if (r.rejected > r.issues.size()) {
@@ -104,13 +113,13 @@ void ImportOutcome::add_result(const exchange::ImportResult& r, bool dry) {
                              .arg(count(r.rejected - r.issues.size())), true);
     }
     for (const auto& c : r.conflict_list) {
-        add(file, c.place.row, q(c.place.column), difference_words(c), c.stands == store::Stands::undecided);
+        add(file, c.place.row, column_words(c.place), difference_words(c), c.stands == store::Stands::undecided);
     }
     const std::size_t differing = r.conflicts + r.decided_before;
     if (differing > r.conflict_list.size()) {
         add(file, 0, {}, tr("and %1 more with another value").arg(count(differing - r.conflict_list.size())), r.open > 0);
     }
-    for (const auto& note : r.notes) add(file, 0, {}, q(note), false);
+    for (const auto& note : r.notes) add(file, 0, {}, core_words(note), false);
 }
 
 void ImportOutcome::show_results(const std::vector<exchange::ImportResult>& results, const QString& error, bool dry,

@@ -3,12 +3,12 @@
 
 #include "app/desktop/clock.h"
 #include "core/input_error.h"
+#include "core/sentence_error.h"
 
 #include <QCoreApplication>
 #include <QFile>
 #include <QTemporaryDir>
 #include <algorithm>
-#include <stdexcept>
 
 namespace evenfall::desktop {
 
@@ -21,7 +21,7 @@ void write_maps(const ImportOrder& order, const QTemporaryDir& folder, exchange:
         QFile map(name);
         const QByteArray text = map_json(plan);
         if (!map.open(QIODevice::WriteOnly | QIODevice::Truncate) || map.write(text) != text.size() || !map.flush()) {
-            throw std::runtime_error("could not write the column map: " + map.errorString().toStdString());
+            throw SentenceError({phrase("workflow", "could not write the column map: %1"), map.errorString().toStdString()});
         }
         options.maps.emplace_back(name.toStdString());
     }

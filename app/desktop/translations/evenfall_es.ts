@@ -2200,6 +2200,18 @@
         <source>and %1 more</source>
         <translation>y %1 más</translation>
     </message>
+    <message>
+        <source>character %1</source>
+        <translation>carácter %1</translation>
+    </message>
+    <message>
+        <source>byte %1</source>
+        <translation>byte %1</translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <translation>%1 o %2</translation>
+    </message>
 </context>
 <context>
     <name>evenfall::desktop</name>
@@ -4990,6 +5002,1478 @@ Qué tan seguro: %3</translation>
         <source>&quot;%1&quot;, which the book now has for the %2; a choice holds for the values it was made on</source>
         <translation>&quot;%1&quot;, que el libro tiene ahora para %2; una elección vale para los valores sobre los que se hizo</translation>
     </message>
+    <message>
+        <source>a SHA-256 digest, blanks and a path</source>
+        <translation>un resumen SHA-256, espacios y una ruta</translation>
+    </message>
+    <message>
+        <source>each path once</source>
+        <translation>cada ruta una sola vez</translation>
+    </message>
+    <message>
+        <source>a label, a colon and a value</source>
+        <translation>una etiqueta, dos puntos y un valor</translation>
+    </message>
+    <message>
+        <source>each label once</source>
+        <translation>cada etiqueta una sola vez</translation>
+    </message>
+    <message>
+        <source>a file beside the bag&apos;s folder</source>
+        <translation>un archivo fuera de la carpeta de la bolsa</translation>
+    </message>
+    <message>
+        <source>one folder at the top</source>
+        <translation>una sola carpeta en el nivel superior</translation>
+    </message>
+    <message>
+        <source>a second folder</source>
+        <translation>una segunda carpeta</translation>
+    </message>
+    <message>
+        <source>%1 bytes</source>
+        <translation>%1 bytes</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>como máximo %1</translation>
+    </message>
+    <message>
+        <source>no such file</source>
+        <translation>no existe el archivo</translation>
+    </message>
+    <message>
+        <source>a bag with this file</source>
+        <translation>una bolsa con este archivo</translation>
+    </message>
+    <message>
+        <source>text that is not UTF-8</source>
+        <translation>texto que no es UTF-8</translation>
+    </message>
+    <message>
+        <source>the file that %1 lists</source>
+        <translation>el archivo que enumera %1</translation>
+    </message>
+    <message>
+        <source>a changed file: SHA-256 %1</source>
+        <translation>un archivo modificado: SHA-256 %1</translation>
+    </message>
+    <message>
+        <source>%1 as in %2</source>
+        <translation>%1 como en %2</translation>
+    </message>
+    <message>
+        <source>a file that %1 does not list</source>
+        <translation>un archivo que %1 no enumera</translation>
+    </message>
+    <message>
+        <source>only listed files</source>
+        <translation>solo archivos enumerados</translation>
+    </message>
+    <message>
+        <source>no Ed25519 public key</source>
+        <translation>ninguna clave pública Ed25519</translation>
+    </message>
+    <message>
+        <source>a key in PEM</source>
+        <translation>una clave en PEM</translation>
+    </message>
+    <message>
+        <source>a text that does not fit this bag</source>
+        <translation>un texto que no corresponde a esta bolsa</translation>
+    </message>
+    <message>
+        <source>the digests of bag-info.txt, bagit.txt and manifest-sha256.txt</source>
+        <translation>los resúmenes de bag-info.txt, bagit.txt y manifest-sha256.txt</translation>
+    </message>
+    <message>
+        <source>a signature that this key did not make</source>
+        <translation>una firma que no hizo esta clave</translation>
+    </message>
+    <message>
+        <source>a signature by the key %1</source>
+        <translation>una firma de la clave %1</translation>
+    </message>
+    <message>
+        <source>an empty file</source>
+        <translation>un archivo vacío</translation>
+    </message>
+    <message>
+        <source>BagIt-Version: 1.0 and UTF-8</source>
+        <translation>BagIt-Version: 1.0 y UTF-8</translation>
+    </message>
+    <message>
+        <source>files to be fetched elsewhere</source>
+        <translation>archivos que habría que traer de otro lugar</translation>
+    </message>
+    <message>
+        <source>a bag that holds all its files</source>
+        <translation>una bolsa que contenga todos sus archivos</translation>
+    </message>
+    <message>
+        <source>a manifest of another kind</source>
+        <translation>un manifiesto de otra clase</translation>
+    </message>
+    <message>
+        <source>SHA-256 manifests only</source>
+        <translation>solo manifiestos SHA-256</translation>
+    </message>
+    <message>
+        <source>a name of letters, digits, &quot;-&quot;, &quot;_&quot; and &quot;.&quot;</source>
+        <translation>un nombre de letras, cifras, «-», «_» y «.»</translation>
+    </message>
+    <message>
+        <source>a plain relative path</source>
+        <translation>una ruta relativa sencilla</translation>
+    </message>
+    <message>
+        <source>a path twice</source>
+        <translation>una ruta dos veces</translation>
+    </message>
+    <message>
+        <source>a file without a size</source>
+        <translation>un archivo sin tamaño</translation>
+    </message>
+    <message>
+        <source>a regular file</source>
+        <translation>un archivo corriente</translation>
+    </message>
+    <message>
+        <source>UTF-8 text on one line</source>
+        <translation>texto UTF-8 en una línea</translation>
+    </message>
+    <message>
+        <source>the cryptographic library reported a failure</source>
+        <translation>la biblioteca criptográfica comunicó un fallo</translation>
+    </message>
+    <message>
+        <source>a file that cannot be opened</source>
+        <translation>un archivo que no se puede abrir</translation>
+    </message>
+    <message>
+        <source>a file that can be read</source>
+        <translation>un archivo que se pueda leer</translation>
+    </message>
+    <message>
+        <source>a file that cannot be read to its end</source>
+        <translation>un archivo que no se puede leer hasta el final</translation>
+    </message>
+    <message>
+        <source>an Ed25519 private key in PEM, without a passphrase</source>
+        <translation>una clave privada Ed25519 en PEM, sin contraseña</translation>
+    </message>
+    <message>
+        <source>something that is not read as a private key</source>
+        <translation>algo que no se lee como clave privada</translation>
+    </message>
+    <message>
+        <source>a key of another kind</source>
+        <translation>una clave de otra clase</translation>
+    </message>
+    <message>
+        <source>a file that is too short or cannot be read</source>
+        <translation>un archivo demasiado corto o que no se puede leer</translation>
+    </message>
+    <message>
+        <source>a zip file</source>
+        <translation>un archivo zip</translation>
+    </message>
+    <message>
+        <source>no end record at the end of the file</source>
+        <translation>ningún registro final al final del archivo</translation>
+    </message>
+    <message>
+        <source>a whole zip file without anything behind it</source>
+        <translation>un archivo zip entero y sin nada detrás</translation>
+    </message>
+    <message>
+        <source>a zip of several volumes or with 64-bit fields</source>
+        <translation>un zip de varios volúmenes o con campos de 64 bits</translation>
+    </message>
+    <message>
+        <source>a plain zip file</source>
+        <translation>un archivo zip sencillo</translation>
+    </message>
+    <message>
+        <source>a directory that does not end where the file ends</source>
+        <translation>un directorio que no termina donde termina el archivo</translation>
+    </message>
+    <message>
+        <source>a zip file without gaps, nothing before or behind it</source>
+        <translation>un archivo zip sin huecos y sin nada delante ni detrás</translation>
+    </message>
+    <message>
+        <source>an empty name</source>
+        <translation>un nombre vacío</translation>
+    </message>
+    <message>
+        <source>a name of %1 bytes</source>
+        <translation>un nombre de %1 bytes</translation>
+    </message>
+    <message>
+        <source>a name that is not UTF-8</source>
+        <translation>un nombre que no es UTF-8</translation>
+    </message>
+    <message>
+        <source>a control character in a name</source>
+        <translation>un carácter de control en un nombre</translation>
+    </message>
+    <message>
+        <source>the character %1 in a name</source>
+        <translation>el carácter %1 en un nombre</translation>
+    </message>
+    <message>
+        <source>an absolute path</source>
+        <translation>una ruta absoluta</translation>
+    </message>
+    <message>
+        <source>an empty part of a path</source>
+        <translation>una parte vacía de una ruta</translation>
+    </message>
+    <message>
+        <source>a path that leaves its folder</source>
+        <translation>una ruta que sale de su carpeta</translation>
+    </message>
+    <message>
+        <source>a blank or a dot at the edge of a name</source>
+        <translation>un espacio o un punto en el borde de un nombre</translation>
+    </message>
+    <message>
+        <source>nothing that can be read</source>
+        <translation>nada que se pueda leer</translation>
+    </message>
+    <message>
+        <source>%1 entries</source>
+        <translation>%1 entradas</translation>
+    </message>
+    <message>
+        <source>a zip that cannot be opened (%1)</source>
+        <translation>un zip que no se puede abrir (%1)</translation>
+    </message>
+    <message>
+        <source>a sound zip file</source>
+        <translation>un archivo zip íntegro</translation>
+    </message>
+    <message>
+        <source>a directory that can be read in two ways</source>
+        <translation>un directorio que se puede leer de dos maneras</translation>
+    </message>
+    <message>
+        <source>a zip file with one directory</source>
+        <translation>un archivo zip con un solo directorio</translation>
+    </message>
+    <message>
+        <source>an entry that cannot be read</source>
+        <translation>una entrada que no se puede leer</translation>
+    </message>
+    <message>
+        <source>a plain relative path below the bag&apos;s folder</source>
+        <translation>una ruta relativa sencilla dentro de la carpeta de la bolsa</translation>
+    </message>
+    <message>
+        <source>a name that occurs twice</source>
+        <translation>un nombre que aparece dos veces</translation>
+    </message>
+    <message>
+        <source>each name once, capitals not counting</source>
+        <translation>cada nombre una sola vez, sin contar las mayúsculas</translation>
+    </message>
+    <message>
+        <source>a link or a special file</source>
+        <translation>un enlace o un archivo especial</translation>
+    </message>
+    <message>
+        <source>regular files and folders only</source>
+        <translation>solo archivos corrientes y carpetas</translation>
+    </message>
+    <message>
+        <source>an encrypted entry</source>
+        <translation>una entrada cifrada</translation>
+    </message>
+    <message>
+        <source>entries that anyone can read</source>
+        <translation>entradas que cualquiera pueda leer</translation>
+    </message>
+    <message>
+        <source>compression method %1</source>
+        <translation>método de compresión %1</translation>
+    </message>
+    <message>
+        <source>stored or deflated</source>
+        <translation>sin comprimir o con «deflate»</translation>
+    </message>
+    <message>
+        <source>a folder with contents of its own</source>
+        <translation>una carpeta con contenido propio</translation>
+    </message>
+    <message>
+        <source>a folder</source>
+        <translation>una carpeta</translation>
+    </message>
+    <message>
+        <source>%1 bytes unpacked</source>
+        <translation>%1 bytes al desempaquetar</translation>
+    </message>
+    <message>
+        <source>at most %1 in all entries together</source>
+        <translation>como máximo %1 entre todas las entradas</translation>
+    </message>
+    <message>
+        <source>%1 bytes that unpack to %2</source>
+        <translation>%1 bytes que al desempaquetar dan %2</translation>
+    </message>
+    <message>
+        <source>at most %1 times as much</source>
+        <translation>como máximo %1 veces más</translation>
+    </message>
+    <message>
+        <source>an entry that cannot be opened</source>
+        <translation>una entrada que no se puede abrir</translation>
+    </message>
+    <message>
+        <source>damaged data (%1)</source>
+        <translation>datos dañados (%1)</translation>
+    </message>
+    <message>
+        <source>data that match their checksum in the zip</source>
+        <translation>datos que coincidan con su suma de control en el zip</translation>
+    </message>
+    <message>
+        <source>data of another length than stated</source>
+        <translation>datos de otra longitud que la indicada</translation>
+    </message>
+    <message>
+        <source>a file that is already there</source>
+        <translation>un archivo que ya existe</translation>
+    </message>
+    <message>
+        <source>a place that cannot be written</source>
+        <translation>un lugar donde no se puede escribir</translation>
+    </message>
+    <message>
+        <source>a new file</source>
+        <translation>un archivo nuevo</translation>
+    </message>
+    <message>
+        <source>a readable source</source>
+        <translation>un origen que se pueda leer</translation>
+    </message>
+    <message>
+        <source>a name that is free</source>
+        <translation>un nombre que esté libre</translation>
+    </message>
+    <message>
+        <source>an entry that can be written</source>
+        <translation>una entrada que se pueda escribir</translation>
+    </message>
+    <message>
+        <source>a file that could not be written (%1)</source>
+        <translation>un archivo que no se pudo escribir (%1)</translation>
+    </message>
+    <message>
+        <source>room and the right to write</source>
+        <translation>espacio y permiso para escribir</translation>
+    </message>
+    <message>
+        <source>the same value in all rows of one test</source>
+        <translation>el mismo valor en todas las filas de una prueba</translation>
+    </message>
+    <message>
+        <source>a value of zero or more</source>
+        <translation>un valor de cero o más</translation>
+    </message>
+    <message>
+        <source>no such column</source>
+        <translation>no existe la columna</translation>
+    </message>
+    <message>
+        <source>a column %1, to keep the test in a book</source>
+        <translation>una columna %1, para guardar la prueba en un libro</translation>
+    </message>
+    <message>
+        <source>both x and y, in one unit</source>
+        <translation>x e y las dos, en una misma unidad</translation>
+    </message>
+    <message>
+        <source>x and y in one unit</source>
+        <translation>x e y en una misma unidad</translation>
+    </message>
+    <message>
+        <source>a distance from the path beside the side</source>
+        <translation>una distancia desde el recorrido además del lado</translation>
+    </message>
+    <message>
+        <source>the same area in all rows of one test</source>
+        <translation>la misma zona en todas las filas de una prueba</translation>
+    </message>
+    <message>
+        <source>the same day in all rows of one test</source>
+        <translation>el mismo día en todas las filas de una prueba</translation>
+    </message>
+    <message>
+        <source>a throat area above zero</source>
+        <translation>un área de la boca mayor que cero</translation>
+    </message>
+    <message>
+        <source>minutes above zero</source>
+        <translation>minutos por encima de cero</translation>
+    </message>
+    <message>
+        <source>grid, pivot, traveller, lateral or irregular</source>
+        <translation>grid, pivot, traveller, lateral o irregular</translation>
+    </message>
+    <message>
+        <source>yes or no</source>
+        <translation>yes (sí) o no</translation>
+    </message>
+    <message>
+        <source>a distance of zero or more</source>
+        <translation>una distancia de cero o más</translation>
+    </message>
+    <message>
+        <source>left or right, looking along the pull</source>
+        <translation>left (izquierda) o right (derecha), mirando a lo largo de la pasada</translation>
+    </message>
+    <message>
+        <source>a catch of zero or more</source>
+        <translation>una lectura de cero o más</translation>
+    </message>
+    <message>
+        <source>minutes of this station</source>
+        <translation>los minutos de esta estación</translation>
+    </message>
+    <message>
+        <source>the same minutes in all rows of one station</source>
+        <translation>los mismos minutos en todas las filas de una estación</translation>
+    </message>
+    <message>
+        <source>one place for each can</source>
+        <translation>un solo lugar para cada recipiente</translation>
+    </message>
+    <message>
+        <source>each can once in a test; this one stands in row %1 too</source>
+        <translation>cada recipiente una sola vez en una prueba; este está también en la fila %1</translation>
+    </message>
+    <message>
+        <source>at most %1 cans in a test</source>
+        <translation>como máximo %1 recipientes en una prueba</translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <translation>%1 o %2</translation>
+    </message>
+    <message>
+        <source>a column of the %1 table</source>
+        <translation>una columna de la tabla %1</translation>
+    </message>
+    <message>
+        <source>a column of the %1 table; the nearest is %2</source>
+        <translation>una columna de la tabla %1; la más parecida es %2</translation>
+    </message>
+    <message>
+        <source>%1 (known: %2)</source>
+        <translation>%1 (conocidas: %2)</translation>
+    </message>
+    <message>
+        <source>a column %1 in a %2 table</source>
+        <translation>una columna %1 en una tabla %2</translation>
+    </message>
+    <message>
+        <source>one of the kinds %1</source>
+        <translation>una de las clases %1</translation>
+    </message>
+    <message>
+        <source>one column for this, and there is %1</source>
+        <translation>una sola columna para esto, y ya está %1</translation>
+    </message>
+    <message>
+        <source>a kind of table; both %1 and %2 have these columns, so name it</source>
+        <translation>una clase de tabla; tanto %1 como %2 tienen estas columnas, así que nómbrela</translation>
+    </message>
+    <message>
+        <source>the header of one of the tables %1</source>
+        <translation>el encabezado de una de las tablas %1</translation>
+    </message>
+    <message>
+        <source>a CSV file</source>
+        <translation>un archivo CSV</translation>
+    </message>
+    <message>
+        <source>a line of at most %1 bytes; this is no table</source>
+        <translation>una línea de %1 bytes como máximo; esto no es una tabla</translation>
+    </message>
+    <message>
+        <source>UTF-16 text</source>
+        <translation>texto UTF-16</translation>
+    </message>
+    <message>
+        <source>UTF-8 text; save the table as &quot;CSV UTF-8&quot;</source>
+        <translation>texto UTF-8; guarde la tabla como «CSV UTF-8»</translation>
+    </message>
+    <message>
+        <source>a packed file</source>
+        <translation>un archivo empaquetado</translation>
+    </message>
+    <message>
+        <source>CSV text; a workbook needs its ending .xlsx or .ods</source>
+        <translation>texto CSV; un libro de cálculo necesita su terminación .xlsx u .ods</translation>
+    </message>
+    <message>
+        <source>a header line and at least one row</source>
+        <translation>una línea de encabezado y al menos una fila</translation>
+    </message>
+    <message>
+        <source>a header line with closed quotes</source>
+        <translation>una línea de encabezado con las comillas cerradas</translation>
+    </message>
+    <message>
+        <source>column %1 without a name</source>
+        <translation>columna %1 sin nombre</translation>
+    </message>
+    <message>
+        <source>a name for each column</source>
+        <translation>un nombre para cada columna</translation>
+    </message>
+    <message>
+        <source>each column once</source>
+        <translation>cada columna una sola vez</translation>
+    </message>
+    <message>
+        <source>a cell of at most %1 bytes</source>
+        <translation>una celda de %1 bytes como máximo</translation>
+    </message>
+    <message>
+        <source>more than %1 cells</source>
+        <translation>más de %1 celdas</translation>
+    </message>
+    <message>
+        <source>a narrower table</source>
+        <translation>una tabla más estrecha</translation>
+    </message>
+    <message>
+        <source>quotes around a whole cell, and doubled inside it</source>
+        <translation>comillas alrededor de la celda entera, y dobles dentro de ella</translation>
+    </message>
+    <message>
+        <source>lines that end in LF or CRLF; this one has a lone CR</source>
+        <translation>líneas que terminen en LF o CRLF; esta tiene un CR suelto</translation>
+    </message>
+    <message>
+        <source>a delimiter or the end of the line after a closing quote</source>
+        <translation>un separador o el fin de la línea tras las comillas de cierre</translation>
+    </message>
+    <message>
+        <source>a whole row; the file ends in the middle of this one, so it was cut short</source>
+        <translation>una fila entera; el archivo termina en medio de esta, así que está cortado</translation>
+    </message>
+    <message>
+        <source>%1 cells</source>
+        <translation>%1 celdas</translation>
+    </message>
+    <message>
+        <source>%1 cells as in the header</source>
+        <translation>%1 celdas como en el encabezado</translation>
+    </message>
+    <message>
+        <source>UTF-8 text</source>
+        <translation>texto UTF-8</translation>
+    </message>
+    <message>
+        <source>%1: the last line has no line end. If the file was cut short, its last value is too; compare it with the source.</source>
+        <translation>%1: a la última línea le falta el fin de línea. Si el archivo se cortó, su último valor también; compárelo con el origen.</translation>
+    </message>
+    <message>
+        <source>the same test in every row of this file</source>
+        <translation>la misma prueba en todas las filas de este archivo</translation>
+    </message>
+    <message>
+        <source>minor, moderate or severe</source>
+        <translation>minor (leve), moderate (moderado) o severe (grave)</translation>
+    </message>
+    <message>
+        <source>either findings or none, in one table</source>
+        <translation>hallazgos o ninguno, en una misma tabla</translation>
+    </message>
+    <message>
+        <source>a value that JSON does not have</source>
+        <translation>un valor que JSON no tiene</translation>
+    </message>
+    <message>
+        <source>a JSON value</source>
+        <translation>un valor de JSON</translation>
+    </message>
+    <message>
+        <source>a number that is not finite</source>
+        <translation>un número que no es finito</translation>
+    </message>
+    <message>
+        <source>a finite number</source>
+        <translation>un número finito</translation>
+    </message>
+    <message>
+        <source>a file that the filing does not list</source>
+        <translation>un archivo que el expediente no enumera</translation>
+    </message>
+    <message>
+        <source>listed attachments only</source>
+        <translation>solo adjuntos enumerados</translation>
+    </message>
+    <message>
+        <source>a file other than the one the filing lists</source>
+        <translation>un archivo distinto del que enumera el expediente</translation>
+    </message>
+    <message>
+        <source>the attachment that the filing lists</source>
+        <translation>el adjunto que enumera el expediente</translation>
+    </message>
+    <message>
+        <source>no signature</source>
+        <translation>ninguna firma</translation>
+    </message>
+    <message>
+        <source>one by the key that the filing names, %1</source>
+        <translation>una de la clave que nombra el expediente, %1</translation>
+    </message>
+    <message>
+        <source>the key %1</source>
+        <translation>la clave %1</translation>
+    </message>
+    <message>
+        <source>no signature: the filing names no key</source>
+        <translation>ninguna firma: el expediente no nombra ninguna clave</translation>
+    </message>
+    <message>
+        <source>the key that the filing names, %1</source>
+        <translation>la clave que nombra el expediente, %1</translation>
+    </message>
+    <message>
+        <source>a filing</source>
+        <translation>un expediente</translation>
+    </message>
+    <message>
+        <source>a folder named %1</source>
+        <translation>una carpeta llamada %1</translation>
+    </message>
+    <message>
+        <source>the filing&apos;s code, %1</source>
+        <translation>el código del expediente, %1</translation>
+    </message>
+    <message>
+        <source>nothing that can be attached</source>
+        <translation>nada que se pueda adjuntar</translation>
+    </message>
+    <message>
+        <source>one of %1</source>
+        <translation>uno de %1</translation>
+    </message>
+    <message>
+        <source>pairs of longitude and latitude in degrees</source>
+        <translation>pares de longitud y latitud en grados</translation>
+    </message>
+    <message>
+        <source>no size above zero</source>
+        <translation>ninguna superficie mayor que cero</translation>
+    </message>
+    <message>
+        <source>the size of the area</source>
+        <translation>la superficie de la zona</translation>
+    </message>
+    <message>
+        <source>[instant, seconds, value, &quot;measured&quot;] with sensible values</source>
+        <translation>[instante, segundos, valor, &quot;measured&quot;] con valores razonables</translation>
+    </message>
+    <message>
+        <source>readings in order of time</source>
+        <translation>lecturas en orden de tiempo</translation>
+    </message>
+    <message>
+        <source>a value</source>
+        <translation>un valor</translation>
+    </message>
+    <message>
+        <source>its unit under weather.units</source>
+        <translation>su unidad en weather.units</translation>
+    </message>
+    <message>
+        <source>days in order, each once</source>
+        <translation>días en orden, cada uno una sola vez</translation>
+    </message>
+    <message>
+        <source>%1 twice</source>
+        <translation>%1 dos veces</translation>
+    </message>
+    <message>
+        <source>each code once</source>
+        <translation>cada código una sola vez</translation>
+    </message>
+    <message>
+        <source>a code that the filing holds</source>
+        <translation>un código que el expediente contenga</translation>
+    </message>
+    <message>
+        <source>canonical form (RFC 8785), here %1</source>
+        <translation>forma canónica (RFC 8785), aquí %1</translation>
+    </message>
+    <message>
+        <source>a byte that is no UTF-8</source>
+        <translation>un byte que no es UTF-8</translation>
+    </message>
+    <message>
+        <source>form %1 at most: this filing is from a newer program</source>
+        <translation>forma %1 como máximo: este expediente es de un programa más nuevo</translation>
+    </message>
+    <message>
+        <source>a file that ends in .xlsx, .ods, .geojson, .shp, .zip, .kml, .kmz, .gpkg or .dxf</source>
+        <translation>un archivo que termine en .xlsx, .ods, .geojson, .shp, .zip, .kml, .kmz, .gpkg o .dxf</translation>
+    </message>
+    <message>
+        <source>a file of at most %1 when unpacked; this one would take %2 MiB</source>
+        <translation>un archivo de %1 como máximo al desempaquetar; este ocuparía %2 MiB</translation>
+    </message>
+    <message>
+        <source>a packed file that can be opened</source>
+        <translation>un archivo empaquetado que se pueda abrir</translation>
+    </message>
+    <message>
+        <source>a packed file with at most 10,000 files in it</source>
+        <translation>un archivo empaquetado con 10,000 archivos dentro como máximo</translation>
+    </message>
+    <message>
+        <source>a zip with its Shapefiles in one folder</source>
+        <translation>un zip con sus Shapefiles en una sola carpeta</translation>
+    </message>
+    <message>
+        <source>a zip with a Shapefile (.shp with .shx, .dbf and .prj) in it</source>
+        <translation>un zip con un Shapefile dentro (.shp con .shx, .dbf y .prj)</translation>
+    </message>
+    <message>
+        <source>an ordinary file of this machine</source>
+        <translation>un archivo corriente de este equipo</translation>
+    </message>
+    <message>
+        <source>a file in the form that its ending says: %1</source>
+        <translation>un archivo de la forma que dice su terminación: %1</translation>
+    </message>
+    <message>
+        <source>a file that needs nothing from the network</source>
+        <translation>un archivo que no necesite nada de la red</translation>
+    </message>
+    <message>
+        <source>a file that can be read to its end; reading broke off with: %1</source>
+        <translation>un archivo que se pueda leer hasta el final; la lectura se interrumpió con: %1</translation>
+    </message>
+    <message>
+        <source>a workbook with a sheet in it</source>
+        <translation>un libro de cálculo con alguna hoja</translation>
+    </message>
+    <message>
+        <source>a workbook with a sheet &quot;%1&quot;</source>
+        <translation>un libro de cálculo con una hoja «%1»</translation>
+    </message>
+    <message>
+        <source>a coordinate reference system such as EPSG:32612, not &quot;%1&quot;</source>
+        <translation>un sistema de referencia de coordenadas como EPSG:32612, no «%1»</translation>
+    </message>
+    <message>
+        <source>it has no outline</source>
+        <translation>no tiene contorno</translation>
+    </message>
+    <message>
+        <source>its outline crosses itself or a hole lies outside it</source>
+        <translation>su contorno se cruza a sí mismo o un hueco queda fuera de él</translation>
+    </message>
+    <message>
+        <source>its coordinates cannot be brought to longitude and latitude</source>
+        <translation>sus coordenadas no se pueden convertir en longitud y latitud</translation>
+    </message>
+    <message>
+        <source>it is a point or an open line, not an outline</source>
+        <translation>es un punto o una línea abierta, no un contorno</translation>
+    </message>
+    <message>
+        <source>at most 100,000 outlines in a file</source>
+        <translation>100,000 contornos como máximo en un archivo</translation>
+    </message>
+    <message>
+        <source>a map with at least one outline</source>
+        <translation>un mapa con al menos un contorno</translation>
+    </message>
+    <message>
+        <source>each column once, and &quot;%1&quot; stands twice</source>
+        <translation>cada columna una sola vez, y «%1» está dos veces</translation>
+    </message>
+    <message>
+        <source>a sheet with a header row</source>
+        <translation>una hoja con una fila de encabezado</translation>
+    </message>
+    <message>
+        <source>a sheet that breaks off</source>
+        <translation>una hoja que se interrumpe</translation>
+    </message>
+    <message>
+        <source>a reference system: the file names none. Name &quot;crs&quot; in a map, or &quot;drawing_unit&quot; when it is a plane drawing</source>
+        <translation>un sistema de referencia: el archivo no nombra ninguno. Nombre «crs» en un mapa, o «drawing_unit» si es un dibujo plano</translation>
+    </message>
+    <message>
+        <source>a valid outline; %1</source>
+        <translation>un contorno válido; %1</translation>
+    </message>
+    <message>
+        <source>%1: attributes that are no columns of the areas table were left out: %2</source>
+        <translation>%1: se excluyeron atributos que no son columnas de la tabla de zonas: %2</translation>
+    </message>
+    <message>
+        <source>it has %1</source>
+        <translation>tiene %1</translation>
+    </message>
+    <message>
+        <source>the module for workbooks and maps, installed beside the program</source>
+        <translation>el módulo para libros de cálculo y mapas, instalado junto al programa</translation>
+    </message>
+    <message>
+        <source>each time once; this one stands in row %1 too</source>
+        <translation>cada hora una sola vez; esta está también en la fila %1</translation>
+    </message>
+    <message>
+        <source>%1 minutes from row to row</source>
+        <translation>%1 minutos de fila a fila</translation>
+    </message>
+    <message>
+        <source>rows an hour or less apart</source>
+        <translation>filas separadas una hora o menos</translation>
+    </message>
+    <message>
+        <source>one station in this file</source>
+        <translation>una sola estación en este archivo</translation>
+    </message>
+    <message>
+        <source>a time of day too</source>
+        <translation>también una hora del día</translation>
+    </message>
+    <message>
+        <source>all times of a table with an offset from UTC, or none</source>
+        <translation>todas las horas de una tabla con una diferencia respecto a UTC, o ninguna</translation>
+    </message>
+    <message>
+        <source>a header and nothing below it</source>
+        <translation>un encabezado y nada debajo</translation>
+    </message>
+    <message>
+        <source>at least one row</source>
+        <translation>al menos una fila</translation>
+    </message>
+    <message>
+        <source>the kind that the map names, %1</source>
+        <translation>la clase que nombra el mapa, %1</translation>
+    </message>
+    <message>
+        <source>a column test, to keep the notes of a test in a book</source>
+        <translation>una columna test, para guardar las notas de una prueba en un libro</translation>
+    </message>
+    <message>
+        <source>the code of a catch test in the book or among these files</source>
+        <translation>el código de una prueba de captación del libro o de estos archivos</translation>
+    </message>
+    <message>
+        <source>each once in a test; row %1 says something else of it</source>
+        <translation>cada uno una sola vez en una prueba; la fila %1 dice otra cosa de él</translation>
+    </message>
+    <message>
+        <source>no such row for a test that has findings, as %1 has</source>
+        <translation>ninguna fila así para una prueba que tiene hallazgos, como los tiene %1</translation>
+    </message>
+    <message>
+        <source>hour_start and hour_end</source>
+        <translation>hour_start y hour_end</translation>
+    </message>
+    <message>
+        <source>one of the two; minutes says how long the period is</source>
+        <translation>una de las dos; minutes dice cuánto dura el periodo</translation>
+    </message>
+    <message>
+        <source>minutes from 1 to 60</source>
+        <translation>minutos de 1 a 60</translation>
+    </message>
+    <message>
+        <source>%1 hours that the book had were completed with values it did not have.</source>
+        <translation>%1 horas que el libro ya tenía se completaron con valores que no tenía.</translation>
+    </message>
+    <message>
+        <source>a time with its offset from UTC, such as 2024-06-30T13:00:00-07:00, or a column utc_offset</source>
+        <translation>una hora con su diferencia respecto a UTC, como 2024-06-30T13:00:00-07:00, o una columna utc_offset</translation>
+    </message>
+    <message>
+        <source>an offset from UTC such as -07:00, or Z</source>
+        <translation>una diferencia respecto a UTC como -07:00, o Z</translation>
+    </message>
+    <message>
+        <source>Weather station %1 is new; its place is not recorded.</source>
+        <translation>La estación meteorológica %1 es nueva; su lugar no está registrado.</translation>
+    </message>
+    <message>
+        <source>a period that shares no time with another of the station; one around %1 does</source>
+        <translation>un periodo que no comparta tiempo con otro de la estación; uno hacia %1 lo comparte</translation>
+    </message>
+    <message>
+        <source>%1 %2 to %3 %4 per %5, fixed %6, sewer %7 on %8</source>
+        <translation>%1 %2 a %3 %4 por %5, fijo %6, alcantarillado %7 sobre %8</translation>
+    </message>
+    <message>
+        <source>%1 up to %2</source>
+        <translation>%1 hasta %2</translation>
+    </message>
+    <message>
+        <source>%1 %2 to %3 %4 %5</source>
+        <translation>%1 %2 a %3 %4 %5</translation>
+    </message>
+    <message>
+        <source>%1 lift %2, pressure %3, friction %4, efficiency %5, share %6</source>
+        <translation>%1 elevación %2, presión %3, fricción %4, eficiencia %5, parte %6</translation>
+    </message>
+    <message>
+        <source>%1 %2 rate %3 (%4), arc %5, flow %6</source>
+        <translation>%1 %2 tasa %3 (%4), arco %5, caudal %6</translation>
+    </message>
+    <message>
+        <source>a day that is not before the first one</source>
+        <translation>un día que no sea anterior al primero</translation>
+    </message>
+    <message>
+        <source>a currency code of three letters, such as USD</source>
+        <translation>un código de moneda de tres letras, como USD</translation>
+    </message>
+    <message>
+        <source>a code of its own; the book has %1 as %2</source>
+        <translation>un código propio; el libro tiene %1 como %2</translation>
+    </message>
+    <message>
+        <source>zero or more</source>
+        <translation>cero o más</translation>
+    </message>
+    <message>
+        <source>a share from 0 to 1</source>
+        <translation>una parte de 0 a 1</translation>
+    </message>
+    <message>
+        <source>above zero, or empty in the last tier</source>
+        <translation>mayor que cero, o vacío en el último tramo</translation>
+    </message>
+    <message>
+        <source>a time such as 22:00</source>
+        <translation>una hora como 22:00</translation>
+    </message>
+    <message>
+        <source>days such as &quot;mon wed fri&quot;</source>
+        <translation>días como «mon wed fri»</translation>
+    </message>
+    <message>
+        <source>another time than the start</source>
+        <translation>una hora distinta de la del inicio</translation>
+    </message>
+    <message>
+        <source>dS/m of the irrigation water, 0 to 60</source>
+        <translation>dS/m del agua de riego, de 0 a 60</translation>
+    </message>
+    <message>
+        <source>dS/m the soil is kept at, 0.1 to 60</source>
+        <translation>dS/m en que se mantiene el suelo, de 0.1 a 60</translation>
+    </message>
+    <message>
+        <source>both the salt of the water and the salt the soil is kept at, or neither</source>
+        <translation>tanto la sal del agua como la sal en que se mantiene el suelo, o ninguna de las dos</translation>
+    </message>
+    <message>
+        <source>the same dates, unit and charges in every row of a rate</source>
+        <translation>las mismas fechas, unidad y cargos en todas las filas de una tarifa</translation>
+    </message>
+    <message>
+        <source>an overall efficiency from 0.01 to 1</source>
+        <translation>una eficiencia total de 0.01 a 1</translation>
+    </message>
+    <message>
+        <source>a rate above zero, or none</source>
+        <translation>una tasa mayor que cero, o ninguna</translation>
+    </message>
+    <message>
+        <source>degrees from 1 to 360</source>
+        <translation>grados de 1 a 360</translation>
+    </message>
+    <message>
+        <source>a flow above zero, or none</source>
+        <translation>un caudal mayor que cero, o ninguno</translation>
+    </message>
+    <message>
+        <source>yes, no or nothing</source>
+        <translation>yes (sí), no o nada</translation>
+    </message>
+    <message>
+        <source>register and volume</source>
+        <translation>register y volume</translation>
+    </message>
+    <message>
+        <source>either registers or volumes in one table</source>
+        <translation>registros o volúmenes en una misma tabla, no ambos</translation>
+    </message>
+    <message>
+        <source>%1: %2 readings have a date without a time; each is taken at the start of its day, 00:00 on the site&apos;s clock.</source>
+        <translation>%1: %2 lecturas tienen fecha sin hora; cada una se toma al comienzo de su día, a las 00:00 del reloj del sitio.</translation>
+    </message>
+    <message>
+        <source>an end after the start, by at most 400 days</source>
+        <translation>un final posterior al inicio, en 400 días como máximo</translation>
+    </message>
+    <message>
+        <source>a time not before meter %1 was installed (%2)</source>
+        <translation>una hora no anterior a la instalación del medidor %1 (%2)</translation>
+    </message>
+    <message>
+        <source>a time not after meter %1 was removed (%2)</source>
+        <translation>una hora no posterior a la retirada del medidor %1 (%2)</translation>
+    </message>
+    <message>
+        <source>a register of zero or more, below %1</source>
+        <translation>un registro de cero o más, menor que %1</translation>
+    </message>
+    <message>
+        <source>a register of zero or more</source>
+        <translation>un registro de cero o más</translation>
+    </message>
+    <message>
+        <source>measured, estimated or corrected</source>
+        <translation>measured (medida), estimated (estimada) o corrected (corregida)</translation>
+    </message>
+    <message>
+        <source>each code once; row %1 says something else of it</source>
+        <translation>cada código una sola vez; la fila %1 dice otra cosa de él</translation>
+    </message>
+    <message>
+        <source>one exchange of meter %1 at a time; the book has another</source>
+        <translation>un solo cambio del medidor %1 a la vez; el libro tiene otro</translation>
+    </message>
+    <message>
+        <source>Area %1: its size was given as %2, its outline measures %3 %4.</source>
+        <translation>Zona %1: su superficie se dio como %2, su contorno mide %3 %4.</translation>
+    </message>
+    <message>
+        <source>an area of the book, or a site for a new one</source>
+        <translation>una zona del libro, o un sitio para una nueva</translation>
+    </message>
+    <message>
+        <source>Catch test %1 stays out: some of its rows were refused.</source>
+        <translation>La prueba de captación %1 queda fuera: se rechazaron algunas de sus filas.</translation>
+    </message>
+    <message>
+        <source>a code of its own for this sheet; the book has another sheet of that code, and a field sheet is not overwritten</source>
+        <translation>un código propio para esta hoja; el libro tiene otra hoja con ese código, y una hoja de campo no se sobrescribe</translation>
+    </message>
+    <message>
+        <source>a file for refused rows that can be written</source>
+        <translation>un archivo para filas rechazadas que se pueda escribir</translation>
+    </message>
+    <message>
+        <source>the code of a site in the book or among these files</source>
+        <translation>el código de un sitio del libro o de estos archivos</translation>
+    </message>
+    <message>
+        <source>the code of a meter in the book or among these files</source>
+        <translation>el código de un medidor del libro o de estos archivos</translation>
+    </message>
+    <message>
+        <source>the code of an area in the book or among these files</source>
+        <translation>el código de una zona del libro o de estos archivos</translation>
+    </message>
+    <message>
+        <source>a column %1, to keep the days in a book (for hours: hour_start or hour_end, see the hourly_weather table)</source>
+        <translation>una columna %1, para guardar los días en un libro (para horas: hour_start o hour_end, véase la tabla hourly_weather)</translation>
+    </message>
+    <message>
+        <source>%1 days that the book had were completed with values it did not have.</source>
+        <translation>%1 días que el libro ya tenía se completaron con valores que no tenía.</translation>
+    </message>
+    <message>
+        <source>a key that stands twice in one object</source>
+        <translation>una clave que está dos veces en un objeto</translation>
+    </message>
+    <message>
+        <source>each key once</source>
+        <translation>cada clave una sola vez</translation>
+    </message>
+    <message>
+        <source>the end of the file</source>
+        <translation>el fin del archivo</translation>
+    </message>
+    <message>
+        <source>JSON in UTF-8</source>
+        <translation>JSON en UTF-8</translation>
+    </message>
+    <message>
+        <source>values nested more than 32 deep</source>
+        <translation>valores anidados a más de 32 niveles</translation>
+    </message>
+    <message>
+        <source>a flatter file</source>
+        <translation>un archivo menos anidado</translation>
+    </message>
+    <message>
+        <source>more than %1 values</source>
+        <translation>más de %1 valores</translation>
+    </message>
+    <message>
+        <source>more than %1 entries</source>
+        <translation>más de %1 entradas</translation>
+    </message>
+    <message>
+        <source>no readable file</source>
+        <translation>ningún archivo legible</translation>
+    </message>
+    <message>
+        <source>the path of a file</source>
+        <translation>la ruta de un archivo</translation>
+    </message>
+    <message>
+        <source>a file of more than %1 MiB</source>
+        <translation>un archivo de más de %1 MiB</translation>
+    </message>
+    <message>
+        <source>a sound file</source>
+        <translation>un archivo íntegro</translation>
+    </message>
+    <message>
+        <source>a number above zero</source>
+        <translation>un número mayor que cero</translation>
+    </message>
+    <message>
+        <source>each pressure once per nozzle</source>
+        <translation>cada presión una sola vez por boquilla</translation>
+    </message>
+    <message>
+        <source>the same operating range in every row of a nozzle</source>
+        <translation>el mismo intervalo de trabajo en todas las filas de una boquilla</translation>
+    </message>
+    <message>
+        <source>a column date: this reads daily tables</source>
+        <translation>una columna date: aquí se leen tablas diarias</translation>
+    </message>
+    <message>
+        <source>each day once; this one stands in row %1 too</source>
+        <translation>cada día una sola vez; este está también en la fila %1</translation>
+    </message>
+    <message>
+        <source>one object with &quot;evenfall_plan&quot;: 1</source>
+        <translation>un objeto con &quot;evenfall_plan&quot;: 1</translation>
+    </message>
+    <message>
+        <source>an object</source>
+        <translation>un objeto</translation>
+    </message>
+    <message>
+        <source>a list of %1</source>
+        <translation>una lista de %1</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>1, the version of the plan form</source>
+        <translation>1, la versión de la forma de los planos</translation>
+    </message>
+    <message>
+        <source>a key that is not known</source>
+        <translation>una clave que no se conoce</translation>
+    </message>
+    <message>
+        <source>one of the keys of the plan form</source>
+        <translation>una de las claves de la forma de los planos</translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot;, which is the nearest known one</source>
+        <translation>la clave «%1», que es la conocida más parecida</translation>
+    </message>
+    <message>
+        <source>a text of at most 400 bytes</source>
+        <translation>un texto de 400 bytes como máximo</translation>
+    </message>
+    <message>
+        <source>a text in quotes</source>
+        <translation>un texto entre comillas</translation>
+    </message>
+    <message>
+        <source>a list in [ ]</source>
+        <translation>una lista entre [ ]</translation>
+    </message>
+    <message>
+        <source>an object in { }</source>
+        <translation>un objeto entre { }</translation>
+    </message>
+    <message>
+        <source>the unit, such as &quot;%1&quot;</source>
+        <translation>la unidad, como «%1»</translation>
+    </message>
+    <message>
+        <source>{&quot;length&quot;: &quot;ft&quot;, &quot;flow&quot;: &quot;gpm&quot;, &quot;pressure&quot;: &quot;psi&quot;} or other units</source>
+        <translation>{&quot;length&quot;: &quot;ft&quot;, &quot;flow&quot;: &quot;gpm&quot;, &quot;pressure&quot;: &quot;psi&quot;} u otras unidades</translation>
+    </message>
+    <message>
+        <source>a point [x, y]</source>
+        <translation>un punto [x, y]</translation>
+    </message>
+    <message>
+        <source>a ring of points [[x, y], ...]</source>
+        <translation>un anillo de puntos [[x, y], ...]</translation>
+    </message>
+    <message>
+        <source>rings of points, the outer one first</source>
+        <translation>anillos de puntos, primero el exterior</translation>
+    </message>
+    <message>
+        <source>the outer ring and then its holes, [[[x, y], ...], ...]</source>
+        <translation>el anillo exterior y luego sus huecos, [[[x, y], ...], ...]</translation>
+    </message>
+    <message>
+        <source>rows [[pressure, radius, flow], ...]</source>
+        <translation>filas [[presión, radio, caudal], ...]</translation>
+    </message>
+    <message>
+        <source>a row [pressure, radius, flow]</source>
+        <translation>una fila [presión, radio, caudal]</translation>
+    </message>
+    <message>
+        <source>readings [[distance, rate], ...]</source>
+        <translation>lecturas [[distancia, tasa], ...]</translation>
+    </message>
+    <message>
+        <source>a list of heads</source>
+        <translation>una lista de aspersores</translation>
+    </message>
+    <message>
+        <source>the middle of the arc, degrees clockwise from north</source>
+        <translation>el centro del arco, en grados en sentido horario desde el norte</translation>
+    </message>
+    <message>
+        <source>a plan file of at most 128 MiB; the most heads a plan may have, 100000, take a fifth of that</source>
+        <translation>un archivo de plano de 128 MiB como máximo; los aspersores que un plano puede tener, 100000, ocupan un quinto de eso</translation>
+    </message>
+    <message>
+        <source>a code of at most 80 bytes in one line</source>
+        <translation>un código de 80 bytes como máximo en una línea</translation>
+    </message>
+    <message>
+        <source>a value above zero</source>
+        <translation>un valor mayor que cero</translation>
+    </message>
+    <message>
+        <source>a multiplier above zero</source>
+        <translation>un multiplicador mayor que cero</translation>
+    </message>
+    <message>
+        <source>degrees north from -90 to 90</source>
+        <translation>grados norte de -90 a 90</translation>
+    </message>
+    <message>
+        <source>degrees east from -180 to 180</source>
+        <translation>grados este de -180 a 180</translation>
+    </message>
+    <message>
+        <source>the elevation above sea level</source>
+        <translation>la elevación sobre el nivel del mar</translation>
+    </message>
+    <message>
+        <source>an elevation from -500 m to 9000 m</source>
+        <translation>una elevación de -500 m a 9000 m</translation>
+    </message>
+    <message>
+        <source>a power of the distance from 0.1 to 10; 2 is usual</source>
+        <translation>una potencia de la distancia de 0.1 a 10; lo usual es 2</translation>
+    </message>
+    <message>
+        <source>a coefficient from 0 to 2</source>
+        <translation>un coeficiente de 0 a 2</translation>
+    </message>
+    <message>
+        <source>a slope from 0 to 200 percent</source>
+        <translation>una pendiente de 0 a 200 por ciento</translation>
+    </message>
+    <message>
+        <source>a share from 0 to 1, such as 0.4</source>
+        <translation>una parte de 0 a 1, como 0.4</translation>
+    </message>
+    <message>
+        <source>h where a rated flow is given: the register then counts hours</source>
+        <translation>h donde se da un caudal nominal: entonces el registro cuenta horas</translation>
+    </message>
+    <message>
+        <source>a day not before the meter was installed</source>
+        <translation>un día no anterior a la instalación del medidor</translation>
+    </message>
+    <message>
+        <source>another meter than the meter itself</source>
+        <translation>un medidor distinto del propio medidor</translation>
+    </message>
+    <message>
+        <source>a code without a semicolon, which stands between the stations of a site</source>
+        <translation>un código sin punto y coma, que separa las estaciones de un sitio</translation>
+    </message>
+    <message>
+        <source>a day after the first one</source>
+        <translation>un día posterior al primero</translation>
+    </message>
+    <message>
+        <source>all temperatures of a table in one unit</source>
+        <translation>todas las temperaturas de una tabla en una misma unidad</translation>
+    </message>
+    <message>
+        <source>a temperature from -130 to 140 F; if it marks a missing value, leave the cell empty or name the mark in a map</source>
+        <translation>una temperatura de -130 a 140 F; si señala un valor que falta, deje la celda vacía o nombre la señal en un mapa</translation>
+    </message>
+    <message>
+        <source>a temperature from -90 to 60 C; if it marks a missing value, leave the cell empty or name the mark in a map</source>
+        <translation>una temperatura de -90 a 60 C; si señala un valor que falta, deje la celda vacía o nombre la señal en un mapa</translation>
+    </message>
+    <message>
+        <source>a value of zero or more; if it marks a missing value, leave the cell empty or name the mark in a map</source>
+        <translation>un valor de cero o más; si señala un valor que falta, deje la celda vacía o nombre la señal en un mapa</translation>
+    </message>
+    <message>
+        <source>a relative humidity in percent; if it marks a missing value, leave the cell empty or name the mark in a map</source>
+        <translation>una humedad relativa en por ciento; si señala un valor que falta, deje la celda vacía o nombre la señal en un mapa</translation>
+    </message>
+    <message>
+        <source>a lowest temperature not above the highest of the day</source>
+        <translation>una temperatura mínima no mayor que la máxima del día</translation>
+    </message>
+    <message>
+        <source>hours from 0 to 24; if it marks a missing value, leave the cell empty or name the mark in a map</source>
+        <translation>horas de 0 a 24; si señala un valor que falta, deje la celda vacía o nombre la señal en un mapa</translation>
+    </message>
+    <message>
+        <source>a temperature from -130 to 140 F</source>
+        <translation>una temperatura de -130 a 140 F</translation>
+    </message>
+    <message>
+        <source>a temperature from -90 to 60 C</source>
+        <translation>una temperatura de -90 a 60 C</translation>
+    </message>
+    <message>
+        <source>a lowest temperature not above the highest</source>
+        <translation>una temperatura mínima no mayor que la máxima</translation>
+    </message>
+    <message>
+        <source>a relative humidity in percent</source>
+        <translation>una humedad relativa en por ciento</translation>
+    </message>
+    <message>
+        <source>a vapour pressure from 0 to 20 kPa</source>
+        <translation>una presión de vapor de 0 a 20 kPa</translation>
+    </message>
+    <message>
+        <source>No such file or directory</source>
+        <translation>No existe el archivo o la carpeta</translation>
+    </message>
+    <message>
+        <source>Permission denied</source>
+        <translation>Permiso denegado</translation>
+    </message>
+    <message>
+        <source>Input/output error</source>
+        <translation>Error de entrada o salida</translation>
+    </message>
+    <message>
+        <source>No space left on device</source>
+        <translation>No queda espacio en el dispositivo</translation>
+    </message>
+    <message>
+        <source>a value of %1 in %2</source>
+        <translation>un valor de %1 en %2</translation>
+    </message>
+    <message>
+        <source>a unit that the table has a column for: %1</source>
+        <translation>una unidad para la que la tabla tenga columna: %1</translation>
+    </message>
+    <message>
+        <source>an object { ... }</source>
+        <translation>un objeto { ... }</translation>
+    </message>
+    <message>
+        <source>an object of texts</source>
+        <translation>un objeto de textos</translation>
+    </message>
+    <message>
+        <source>a list of texts</source>
+        <translation>una lista de textos</translation>
+    </message>
+    <message>
+        <source>a key of a map file</source>
+        <translation>una clave de un archivo de mapa</translation>
+    </message>
+    <message>
+        <source>a key of a map file; the nearest is %1</source>
+        <translation>una clave de un archivo de mapa; la más parecida es %1</translation>
+    </message>
+    <message>
+        <source>iso, day_month_year, month_day_year or year_month_day</source>
+        <translation>iso, day_month_year, month_day_year o year_month_day</translation>
+    </message>
+    <message>
+        <source>the name of the column with the time</source>
+        <translation>el nombre de la columna con la hora</translation>
+    </message>
+    <message>
+        <source>register or volume</source>
+        <translation>register o volume</translation>
+    </message>
+    <message>
+        <source>a number of minutes above zero</source>
+        <translation>un número de minutos mayor que cero</translation>
+    </message>
+    <message>
+        <source>minutes with volumes, and none with registers</source>
+        <translation>minutos con volúmenes, y ninguno con registros</translation>
+    </message>
+    <message>
+        <source>at least one column and its meter</source>
+        <translation>al menos una columna y su medidor</translation>
+    </message>
+    <message>
+        <source>the column that the map names</source>
+        <translation>la columna que nombra el mapa</translation>
+    </message>
+    <message>
+        <source>the column that the map names; the nearest is %1</source>
+        <translation>la columna que nombra el mapa; la más parecida es %1</translation>
+    </message>
+    <message>
+        <source>a column that the map gives a meter or ignores</source>
+        <translation>una columna a la que el mapa dé un medidor o que ignore</translation>
+    </message>
+    <message>
+        <source>a map file of at most 1 MiB</source>
+        <translation>un archivo de mapa de 1 MiB como máximo</translation>
+    </message>
+    <message>
+        <source>1, the version of map files that this program knows</source>
+        <translation>1, la versión de los archivos de mapa que conoce este programa</translation>
+    </message>
+    <message>
+        <source>a comma, semicolon, tab or |</source>
+        <translation>una coma, un punto y coma, un tabulador o |</translation>
+    </message>
+    <message>
+        <source>a point or a comma</source>
+        <translation>un punto o una coma</translation>
+    </message>
+    <message>
+        <source>readings for a wide table</source>
+        <translation>readings (lecturas) para una tabla ancha</translation>
+    </message>
+    <message>
+        <source>wide beside columns or constants</source>
+        <translation>wide junto a columns o constants</translation>
+    </message>
+    <message>
+        <source>one of the two shapes</source>
+        <translation>una de las dos formas</translation>
+    </message>
 </context>
 <context>
     <name>field sheet</name>
@@ -6393,6 +7877,237 @@ Qué tan seguro: %3</translation>
     </message>
 </context>
 <context>
+    <name>store</name>
+    <message>
+        <source>There is no filing %1 in the book.</source>
+        <translation>No hay ningún expediente %1 en el libro.</translation>
+    </message>
+    <message>
+        <source>The application %1 has no status.</source>
+        <translation>La solicitud %1 no tiene estado.</translation>
+    </message>
+    <message>
+        <source>There is an application %1 in the book already.</source>
+        <translation>Ya hay una solicitud %1 en el libro.</translation>
+    </message>
+    <message>
+        <source>There is no application %1 in the book.</source>
+        <translation>No hay ninguna solicitud %1 en el libro.</translation>
+    </message>
+    <message>
+        <source>Application %1 is %2; it cannot become %3 from there.</source>
+        <translation>La solicitud %1 está en «%2»; de ahí no puede pasar a «%3».</translation>
+    </message>
+    <message>
+        <source>The filing %1 is no filing of application %2.</source>
+        <translation>El expediente %1 no es de la solicitud %2.</translation>
+    </message>
+    <message>
+        <source>A bill of meter %1 has no days that can be read.</source>
+        <translation>Una factura del medidor %1 no tiene días que se puedan leer.</translation>
+    </message>
+    <message>
+        <source>The book %1 could not be opened for reading.</source>
+        <translation>El libro %1 no se pudo abrir para leerlo.</translation>
+    </message>
+    <message>
+        <source>The file %1 is not an Evenfall book.</source>
+        <translation>El archivo %1 no es un libro de Evenfall.</translation>
+    </message>
+    <message>
+        <source>The file %1 is a database, but not an Evenfall book.</source>
+        <translation>El archivo %1 es una base de datos, pero no un libro de Evenfall.</translation>
+    </message>
+    <message>
+        <source>The book %1 was written by a newer Evenfall (book version %2; this program knows up to %3). Use that program, or a newer one.</source>
+        <translation>El libro %1 se escribió con un Evenfall más nuevo (versión de libro %2; este programa conoce hasta la %3). Use ese programa o uno más nuevo.</translation>
+    </message>
+    <message>
+        <source>The file %1 exists already; a new book needs a new name.</source>
+        <translation>El archivo %1 ya existe; un libro nuevo necesita un nombre nuevo.</translation>
+    </message>
+    <message>
+        <source>The book %1 could not be made: %2.</source>
+        <translation>El libro %1 no se pudo crear: %2.</translation>
+    </message>
+    <message>
+        <source>There is no book %1.</source>
+        <translation>No existe el libro %1.</translation>
+    </message>
+    <message>
+        <source>The book %1 is of an earlier version; open it once for writing to bring it up to date.</source>
+        <translation>El libro %1 es de una versión anterior; ábralo una vez para escritura y se actualizará.</translation>
+    </message>
+    <message>
+        <source>The book %1 does not have the tables an Evenfall book has; it was changed by another program.</source>
+        <translation>El libro %1 no tiene las tablas de un libro de Evenfall; otro programa lo cambió.</translation>
+    </message>
+    <message>
+        <source>The book %1 could not be opened: %2.</source>
+        <translation>El libro %1 no se pudo abrir: %2.</translation>
+    </message>
+    <message>
+        <source>a row of %1 points at a missing row of %2</source>
+        <translation>una fila de %1 señala una fila de %2 que falta</translation>
+    </message>
+    <message>
+        <source>application</source>
+        <translation>solicitud</translation>
+    </message>
+    <message>
+        <source>area</source>
+        <translation>zona</translation>
+    </message>
+    <message>
+        <source>catch_test</source>
+        <translation>prueba de captación</translation>
+    </message>
+    <message>
+        <source>meter</source>
+        <translation>medidor</translation>
+    </message>
+    <message>
+        <source>site</source>
+        <translation>sitio</translation>
+    </message>
+    <message>
+        <source>weather_station</source>
+        <translation>estación meteorológica</translation>
+    </message>
+    <message>
+        <source>The book %1 has no %2 &quot;%3&quot;.</source>
+        <translation>En el libro %1 no hay %2 «%3».</translation>
+    </message>
+    <message>
+        <source>Meter %1 has no readings.</source>
+        <translation>El medidor %1 no tiene lecturas.</translation>
+    </message>
+    <message>
+        <source>Meter %1 has a reading on %2, before it was installed on %3.</source>
+        <translation>El medidor %1 tiene una lectura el %2, antes de que se instalara el %3.</translation>
+    </message>
+    <message>
+        <source>Meter %1 has a reading on %2, after it was removed on %3.</source>
+        <translation>El medidor %1 tiene una lectura el %2, después de que se retirara el %3.</translation>
+    </message>
+    <message>
+        <source>Meter %1 stands upstream of itself by way of its parents.</source>
+        <translation>El medidor %1 queda aguas arriba de sí mismo a través de los medidores que tiene por encima.</translation>
+    </message>
+    <message>
+        <source>The shares of meter %1 add up to %2, more than the whole.</source>
+        <translation>Las partes del medidor %1 suman %2, más que el total.</translation>
+    </message>
+    <message>
+        <source>On %1 station %2 has a lowest temperature above the highest.</source>
+        <translation>El %1 la estación %2 tiene una temperatura mínima mayor que la máxima.</translation>
+    </message>
+    <message>
+        <source>Station %1 lacks 1 day after %2.</source>
+        <translation>A la estación %1 le falta 1 día después del %2.</translation>
+    </message>
+    <message>
+        <source>Station %1 lacks %2 days after %3.</source>
+        <translation>A la estación %1 le faltan %2 días después del %3.</translation>
+    </message>
+    <message>
+        <source>Site %1 mixes weather stations by distance and has no longitude.</source>
+        <translation>El sitio %1 combina estaciones meteorológicas por distancia y no tiene longitud.</translation>
+    </message>
+    <message>
+        <source>Site %1 names weather station %2, which has no days in the book.</source>
+        <translation>El sitio %1 nombra la estación meteorológica %2, que no tiene días en el libro.</translation>
+    </message>
+    <message>
+        <source>Site %1 mixes weather station %2 by distance, whose place is not recorded.</source>
+        <translation>El sitio %1 combina por distancia la estación meteorológica %2, cuyo lugar no está registrado.</translation>
+    </message>
+    <message>
+        <source>The catch test %1 has no date that can be read.</source>
+        <translation>La prueba de captación %1 no tiene fecha que se pueda leer.</translation>
+    </message>
+    <message>
+        <source>attempt to write a readonly database</source>
+        <translation>se intentó escribir en una base de datos de solo lectura</translation>
+    </message>
+    <message>
+        <source>database disk image is malformed</source>
+        <translation>la base de datos está dañada</translation>
+    </message>
+    <message>
+        <source>database is locked</source>
+        <translation>la base de datos está bloqueada por otro programa</translation>
+    </message>
+    <message>
+        <source>database or disk is full</source>
+        <translation>la base de datos o el disco están llenos</translation>
+    </message>
+    <message>
+        <source>database table is locked</source>
+        <translation>una tabla de la base de datos está bloqueada</translation>
+    </message>
+    <message>
+        <source>disk I/O error</source>
+        <translation>error de entrada o salida del disco</translation>
+    </message>
+    <message>
+        <source>file is not a database</source>
+        <translation>el archivo no es una base de datos</translation>
+    </message>
+    <message>
+        <source>out of memory</source>
+        <translation>falta memoria</translation>
+    </message>
+    <message>
+        <source>unable to open database file</source>
+        <translation>no se puede abrir el archivo de la base de datos</translation>
+    </message>
+    <message>
+        <source>The book %1 could not be used: %2.</source>
+        <translation>El libro %1 no se pudo usar: %2.</translation>
+    </message>
+    <message>
+        <source>The filing %1 is in the book already, under the name %2.</source>
+        <translation>El expediente %1 ya está en el libro, con el nombre %2.</translation>
+    </message>
+    <message>
+        <source>The weather of station %1 was typed in more than one set of units from %2 to %3; a filing holds one. The units change on %4.</source>
+        <translation>El tiempo de la estación %1 se escribió en más de un juego de unidades del %2 al %3; un expediente admite uno. Las unidades cambian el %4.</translation>
+    </message>
+    <message>
+        <source>The book could not be written: %1.</source>
+        <translation>El libro no se pudo escribir: %1.</translation>
+    </message>
+    <message>
+        <source>The book %1 could not be read: %2.</source>
+        <translation>El libro %1 no se pudo leer: %2.</translation>
+    </message>
+    <message>
+        <source>The plan %1 belongs to another site; take another code.</source>
+        <translation>El plano %1 pertenece a otro sitio; tome otro código.</translation>
+    </message>
+    <message>
+        <source>A planting of area %1 has no days that can be read.</source>
+        <translation>Una plantación de la zona %1 no tiene días que se puedan leer.</translation>
+    </message>
+    <message>
+        <source>The book holds a date that cannot be read: %1.</source>
+        <translation>El libro contiene una fecha que no se puede leer: %1.</translation>
+    </message>
+    <message>
+        <source>The book %1 could not be written: %2. Nothing of this import was kept.</source>
+        <translation>El libro %1 no se pudo escribir: %2. No se guardó nada de esta importación.</translation>
+    </message>
+    <message>
+        <source>A weather record has no set of units; the book is damaged.</source>
+        <translation>Un registro meteorológico no tiene juego de unidades; el libro está dañado.</translation>
+    </message>
+    <message>
+        <source>A weather day of station %1 has no date that can be read.</source>
+        <translation>Un día meteorológico de la estación %1 no tiene fecha que se pueda leer.</translation>
+    </message>
+</context>
+<context>
     <name>workflow</name>
     <message>
         <source>an instant such as 2024-06-30T12:00:00Z</source>
@@ -6593,6 +8308,130 @@ Qué tan seguro: %3</translation>
     <message>
         <source>Application %1 is %2; it cannot be made %3.</source>
         <translation>La solicitud %1 está %2; no puede pasar a %3.</translation>
+    </message>
+    <message>
+        <source>The book %1 was not made by the demo; give the demo another folder.</source>
+        <translation>El libro %1 no lo creó la demostración; dé otra carpeta a la demostración.</translation>
+    </message>
+    <message>
+        <source>could not write %1</source>
+        <translation>no se pudo escribir %1</translation>
+    </message>
+    <message>
+        <source>could not write the column map: %1</source>
+        <translation>no se pudo escribir el mapa de columnas: %1</translation>
+    </message>
+    <message>
+        <source>no folder</source>
+        <translation>ninguna carpeta</translation>
+    </message>
+    <message>
+        <source>the name of a folder to make</source>
+        <translation>el nombre de una carpeta que crear</translation>
+    </message>
+    <message>
+        <source>a folder that is not there yet or is empty; nothing is overwritten</source>
+        <translation>una carpeta que todavía no exista o esté vacía; no se sobrescribe nada</translation>
+    </message>
+    <message>
+        <source>cannot write %1</source>
+        <translation>no se puede escribir %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>months in order, the first one first</source>
+        <translation>meses en orden, el primero delante</translation>
+    </message>
+    <message>
+        <source>An area of the book has an outline that cannot be read.</source>
+        <translation>Una zona del libro tiene un contorno que no se puede leer.</translation>
+    </message>
+    <message>
+        <source>the code of a site in the book</source>
+        <translation>el código de un sitio del libro</translation>
+    </message>
+    <message>
+        <source>the code of a catch test in the book</source>
+        <translation>el código de una prueba de captación del libro</translation>
+    </message>
+    <message>
+        <source>test %1 of an area that is not in the book</source>
+        <translation>la prueba %1 de una zona que no está en el libro</translation>
+    </message>
+    <message>
+        <source>a sound book</source>
+        <translation>un libro íntegro</translation>
+    </message>
+    <message>
+        <source>tests of the sites %1 and %2</source>
+        <translation>pruebas de los sitios %1 y %2</translation>
+    </message>
+    <message>
+        <source>tests of one site in a filing</source>
+        <translation>pruebas de un solo sitio en un expediente</translation>
+    </message>
+    <message>
+        <source>a file that can be read</source>
+        <translation>un archivo que se pueda leer</translation>
+    </message>
+    <message>
+        <source>a file of at most 16 MiB</source>
+        <translation>un archivo de 16 MiB como máximo</translation>
+    </message>
+    <message>
+        <source>a filing of nothing</source>
+        <translation>un expediente de nada</translation>
+    </message>
+    <message>
+        <source>a site or a catch test</source>
+        <translation>un sitio o una prueba de captación</translation>
+    </message>
+    <message>
+        <source>%1, changed while it was written</source>
+        <translation>%1, cambiado mientras se escribía</translation>
+    </message>
+    <message>
+        <source>attachments that stand still</source>
+        <translation>adjuntos que no cambien</translation>
+    </message>
+    <message>
+        <source>no pipe: %1</source>
+        <translation>no hay conducto: %1</translation>
+    </message>
+    <message>
+        <source>cannot run %1: %2</source>
+        <translation>no se puede ejecutar %1: %2</translation>
+    </message>
+    <message>
+        <source>cannot tell where this program lies: %1</source>
+        <translation>no se puede saber dónde está este programa: %1</translation>
+    </message>
+    <message>
+        <source>PDF, PNG and SVG are drawn by evenfall-print, which is not at %1; install it beside this program</source>
+        <translation>PDF, PNG y SVG los dibuja evenfall-print, que no está en %1; instálelo junto a este programa</translation>
+    </message>
+    <message>
+        <source>evenfall-print was ended by signal %1</source>
+        <translation>evenfall-print terminó por la señal %1</translation>
+    </message>
+    <message>
+        <source>evenfall-print could not draw %1, exit status %2</source>
+        <translation>evenfall-print no pudo dibujar %1, estado de salida %2</translation>
+    </message>
+    <message>
+        <source>%1 could not be written</source>
+        <translation>%1 no se pudo escribir</translation>
+    </message>
+    <message>
+        <source>one of xlsx, pdf, csv, txt, json, png, svg</source>
+        <translation>uno de xlsx, pdf, csv, txt, json, png, svg</translation>
+    </message>
+    <message>
+        <source>letter or a4</source>
+        <translation>letter (carta) o a4</translation>
     </message>
 </context>
 </TS>
