@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/conflict_table.h"
 
+#include "core/exchange/conflict_words.h"
 #include "core/exchange/csv_reader.h"
 #include "core/exchange/csv_text.h"
 #include "core/exchange/row_reader.h"
@@ -65,7 +66,7 @@ void add_row(ConflictRows& rows, RowReader& row, const ConflictRow& conflict) {
     } else {
         row.refuse("choice", row.text("choice"),
                    {phrase("exchange", "file for one value of the %1 at most; row %2 says file as well"),
-                    printable(conflict.record, 300), clash->line});
+                    printable_sentence(record_words(conflict.record), 300), clash->line});
     }
 }
 

@@ -3,6 +3,7 @@
 
 #include "core/exchange/bag_digest.h"
 #include "core/exchange/conflict_table.h"
+#include "core/exchange/conflict_words.h"
 #include "core/exchange/csv_reader.h"
 #include "core/exchange/gis_loader.h"
 #include "core/exchange/import_run.h"
@@ -88,9 +89,14 @@ struct Shared {
 void note_decided_before(ImportRun& run) {
     const std::size_t n = run.result.decided_before;
     if (n == 0) return;
-    run.note((n == 1 ? std::string("1 value was") : std::to_string(n) + " values were") +
-             " replaced or set aside before, and what the book has stands. To take the file's all the same, "
-             "choose so for the record.");
+    if (n == 1) {
+        run.note(phrase("exchange", "1 value was replaced or set aside before, and what the book has stands. To take the "
+                                    "file's all the same, choose so for the record."));
+    } else {
+        run.note({phrase("exchange", "%1 values were replaced or set aside before, and what the book has stands. To take the "
+                                     "file's all the same, choose so for the record."),
+                  n});
+    }
 }
 
 void import_one(store::Book& book, const ImportOptions& options, OpenFile& file,
@@ -196,9 +202,9 @@ void require_accepted(std::span<const ImportResult> results) {
         issues.insert(issues.end(), r.issues.begin(), r.issues.end());
         for (const Conflict& c : r.conflict_list) {
             if (c.stands != store::Stands::undecided) continue;
-            issues.push_back({c.place, c.in_file,
+            issues.push_back({c.place, value_words(c.record, c.in_file),
                               {phrase("exchange", "%1 as the book has it for the %2, or an explicit choice which of "
-                                                  "the two stands"), c.in_book, c.record}});
+                                                  "the two stands"), value_words(c.record, c.in_book), record_words(c.record)}});
         }
     }
     if (!stored && !issues.empty()) throw InputError(std::move(issues));

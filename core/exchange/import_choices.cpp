@@ -2,6 +2,7 @@
 #include "core/exchange/import_choices.h"
 
 #include "core/exchange/conflict_table.h"
+#include "core/exchange/conflict_words.h"
 #include "core/exchange/row_reader.h"
 #include "core/store/journal_store.h"
 
@@ -41,20 +42,21 @@ std::vector<Settled> settled(const store::Book& book, const std::string& record)
 Issue issue_of(const std::string& table, const store::ConflictRows::Unused& unused) {
     const store::ConflictRow& row = unused.row;
     constexpr std::size_t longest = 300;
-    const std::string record = printable(row.record, longest);
+    const Sentence record = printable_sentence(record_words(row.record), longest);
+    const auto shown = [&](const std::string& value) { return printable_sentence(value_words(row.record, value), longest); };
     if (!unused.seen) {
-        return {{table, unused.line, "record"}, row.record,
+        return {{table, unused.line, "record"}, record_words(row.record),
                 phrase("exchange", "a record for which these files have another value than the book")};
     }
     const auto& [in_book, in_file] = *unused.seen;
     if (in_file != row.in_file) {
-        return {{table, unused.line, "in_file"}, row.in_file,
+        return {{table, unused.line, "in_file"}, value_words(row.record, row.in_file),
                 {phrase("exchange", "\"%1\", which the file now has for the %2; a choice holds for the values it "
-                                    "was made on"), printable(in_file, longest), record}};
+                                    "was made on"), shown(in_file), record}};
     }
-    return {{table, unused.line, "in_book"}, row.in_book,
+    return {{table, unused.line, "in_book"}, value_words(row.record, row.in_book),
             {phrase("exchange", "\"%1\", which the book now has for the %2; a choice holds for the values it "
-                                "was made on"), printable(in_book, longest), record}};
+                                "was made on"), shown(in_book), record}};
 }
 
 }  // namespace

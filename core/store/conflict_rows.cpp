@@ -32,7 +32,7 @@ auto guarded(Work&& work) {
     try {
         return work();
     } catch (const SQLite::Exception& e) {
-        throw BookError(std::string("The list of conflicts could not be kept: ") + e.what() + ".");
+        throw BookError({phrase("store", "The list of conflicts could not be kept: %1."), sqlite_words(e.what())});
     }
 }
 
@@ -81,7 +81,7 @@ std::optional<ConflictRows::Clash> ConflictRows::add(const ConflictRow& row, std
                 return Clash{static_cast<std::size_t>(other->getColumn(same_value ? 3 : 2).getInt64()), same_value};
             }
         }
-        throw BookError("The list of conflicts lost a row.");
+        throw BookError(phrase("store", "The list of conflicts lost a row."));
     });
 }
 

@@ -5,6 +5,7 @@
 #include "app/desktop/main_window.h"
 #include "app/desktop/shown.h"
 #include "core/exchange/columns.h"
+#include "core/exchange/conflict_words.h"
 #include "core/exchange/import.h"
 #include "core/store/journal_store.h"
 #include "core/store/meter_store.h"
@@ -111,11 +112,29 @@ TEST_CASE("what an import refuses is said whole in Spanish", "[desktop][construc
           "del reloj del sitio.");
 }
 
+TEST_CASE("a conflict of an import is said whole in Spanish", "[desktop][constructed]") {
+    SpanishDesk desk;
+    REQUIRE(desk.take("readings.csv", "meter,time,register\nM-1,2025-05-01T13:00:00Z,5\n").stored);
+    const auto again = desk.take("readings.csv", "meter,time,register,kind\nM-1,2025-05-01T13:00:00Z,6,estimated\n");
+    REQUIRE(again.conflict_list.size() == 1);
+    const auto& conflict = again.conflict_list.front();
+    CHECK(utf8(core_words(exchange::record_words(conflict.record))) == "lectura de M-1 a 2025-05-01T13:00:00Z");
+    CHECK(utf8(core_words(exchange::value_words(conflict.record, conflict.in_file))) == "6, estimada");
+    try {
+        exchange::require_accepted(std::vector{again});
+        FAIL("nothing was refused");
+    } catch (const InputError& e) {
+        CHECK(desk.without_folder(error_words(e)) ==
+              "readings.csv, fila 2, columna register: se encontró «6, estimada», se esperaba 5, como lo tiene el "
+              "libro para lectura de M-1 a 2025-05-01T13:00:00Z, o una elección expresa de cuál de los dos queda");
+    }
+}
+
 TEST_CASE("no English is left in what an import refuses", "[desktop][constructed]") {
     SpanishDesk desk;
     const std::pair<const char*, std::string> tables[] = {
-        {"readings.csv", "meter,time,register,volume_gal\nM-1,2025-05-01T06:00,5,5\n"},
-        {"readings.csv", "meter,end,start,volume_gal,kind\nM-1,2025-05-01T06:00,2025-05-01T07:00,5,guess\n"},
+        {"readings.csv", "meter,time,register,volume\nM-1,2025-05-01T06:00,5,5\n"},
+        {"readings.csv", "meter,end,start,volume,kind\nM-1,2025-05-01T06:00,2025-05-01T07:00,5,guess\n"},
         {"bills.csv", "meter,from,to,billed_gal\nM-1,2025-05-01,2025-04-01,5\n"},
         {"areas.csv", "area,site,size_ac,coefficient,slope_percent,share\nA,Z,0,3,400,7\n"},
         {"areas.csv", "area,site,size_ac,size_m2\nA,S,1,2\n"},

@@ -114,7 +114,7 @@ TEST_CASE("conflicts are listed in full, chosen one by one, and applied", "[exch
         CHECK(again.unchanged == 2);
         CHECK(again.decided_before == 1);
         REQUIRE(again.notes.size() == 1);
-        CHECK_THAT(again.notes[0], Contains("1 value was replaced or set aside before"));
+        CHECK_THAT(again.notes[0].english(), Contains("1 value was replaced or set aside before"));
         const bool same = desk.bytes() == before;
         CHECK(same);
         CHECK_THAT(desk.listed(two_changed), Contains(second_record + ",20,21,book\n"));
@@ -224,7 +224,7 @@ TEST_CASE("an old file again after a correction undoes nothing and blocks nothin
         CHECK(r.unchanged == 1);
         CHECK(r.decided_before == 1);
         CHECK(r.conflicts == 0);
-        CHECK_THAT(r.notes.at(0), Contains("what the book has stands"));
+        CHECK_THAT(r.notes.at(0).english(), Contains("what the book has stands"));
         const bool same = desk.bytes() == before;
         CHECK(same);
         CHECK(desk.tmax() == Approx(91));

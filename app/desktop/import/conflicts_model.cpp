@@ -2,7 +2,9 @@
 #include "app/desktop/import/conflicts_model.h"
 
 #include "app/desktop/appearance.h"
+#include "app/desktop/core_words.h"
 #include "app/desktop/shown.h"
+#include "core/exchange/conflict_words.h"
 
 #include <QFileInfo>
 #include <QFont>
@@ -70,9 +72,9 @@ QString ConflictsModel::text(int row, int column) const {
     if (!c) return {};
     switch (column) {
         case place: return tr("%1, row %2").arg(QFileInfo(q(c->file)).fileName()).arg(c->row);
-        case record: return q(c->record);
-        case in_book: return q(c->in_book);
-        case in_file: return q(c->in_file);
+        case record: return core_words(exchange::record_words(c->record));
+        case in_book: return core_words(exchange::value_words(c->record, c->in_book));
+        case in_file: return core_words(exchange::value_words(c->record, c->in_file));
         default: return {};
     }
 }

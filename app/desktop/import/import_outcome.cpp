@@ -4,6 +4,7 @@
 #include "app/desktop/appearance.h"
 #include "app/desktop/core_words.h"
 #include "app/desktop/shown.h"
+#include "core/exchange/conflict_words.h"
 
 #include <QFile>
 #include <QFileDialog>
@@ -84,7 +85,8 @@ void ImportOutcome::add(const QString& file, std::size_t row, const QString& col
 }
 
 QString ImportOutcome::difference_words(const exchange::Conflict& c) {
-    const QStringList values{q(c.record), q(c.in_book), q(c.in_file)};
+    const QStringList values{core_words(exchange::record_words(c.record)), core_words(exchange::value_words(c.record, c.in_book)),
+                             core_words(exchange::value_words(c.record, c.in_file))};
     switch (c.stands) {
         case store::Stands::undecided: break;
         case store::Stands::in_book:

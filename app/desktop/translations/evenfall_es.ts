@@ -6474,6 +6474,154 @@ Qué tan seguro: %3</translation>
         <source>one of the two shapes</source>
         <translation>una de las dos formas</translation>
     </message>
+    <message>
+        <source>%1 not recorded</source>
+        <translation>%1 sin registrar</translation>
+    </message>
+    <message>
+        <source>its like in %1</source>
+        <translation>lo de su clase en %1</translation>
+    </message>
+    <message>
+        <source>(nothing)</source>
+        <translation>(nada)</translation>
+    </message>
+    <message>
+        <source>estimated</source>
+        <translation>estimada</translation>
+    </message>
+    <message>
+        <source>corrected</source>
+        <translation>corregida</translation>
+    </message>
+    <message>
+        <source>nozzle from %1</source>
+        <translation>boquilla desde %1</translation>
+    </message>
+    <message>
+        <source>nozzle to %1</source>
+        <translation>boquilla hasta %1</translation>
+    </message>
+    <message>
+        <source>inspected</source>
+        <translation>inspeccionada</translation>
+    </message>
+    <message>
+        <source>nothing found</source>
+        <translation>sin hallazgos</translation>
+    </message>
+    <message>
+        <source>to no last day</source>
+        <translation>hasta ningún último día</translation>
+    </message>
+    <message>
+        <source>to %1</source>
+        <translation>hasta %1</translation>
+    </message>
+    <message>
+        <source>coefficient %1</source>
+        <translation>coeficiente %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2 minutes after midnight</source>
+        <translation>%1 a %2 minutos después de medianoche</translation>
+    </message>
+    <message>
+        <source>%1 at once</source>
+        <translation>%1 a la vez</translation>
+    </message>
+    <message>
+        <source>off target %1 (%2)</source>
+        <translation>fuera del objetivo %1 (%2)</translation>
+    </message>
+    <message>
+        <source>special</source>
+        <translation>especial</translation>
+    </message>
+    <message>
+        <source>water %1 dS/m</source>
+        <translation>agua %1 dS/m</translation>
+    </message>
+    <message>
+        <source>soil kept at %1 dS/m</source>
+        <translation>suelo mantenido en %1 dS/m</translation>
+    </message>
+    <message>
+        <source>reading of %1 at %2</source>
+        <translation>lectura de %1 a %2</translation>
+    </message>
+    <message>
+        <source>weather of %1 in the hour from %2</source>
+        <translation>tiempo de %1 en la hora desde %2</translation>
+    </message>
+    <message>
+        <source>weather of %1 on %2</source>
+        <translation>tiempo de %1 el %2</translation>
+    </message>
+    <message>
+        <source>weather station %1</source>
+        <translation>estación meteorológica %1</translation>
+    </message>
+    <message>
+        <source>site %1</source>
+        <translation>sitio %1</translation>
+    </message>
+    <message>
+        <source>meter %1</source>
+        <translation>medidor %1</translation>
+    </message>
+    <message>
+        <source>area %1</source>
+        <translation>zona %1</translation>
+    </message>
+    <message>
+        <source>outline of area %1</source>
+        <translation>contorno de la zona %1</translation>
+    </message>
+    <message>
+        <source>bill of %1 from %2 to %3</source>
+        <translation>factura de %1 del %2 al %3</translation>
+    </message>
+    <message>
+        <source>pressure of test %1 at %2</source>
+        <translation>presión de la prueba %1 en %2</translation>
+    </message>
+    <message>
+        <source>findings of test %1</source>
+        <translation>hallazgos de la prueba %1</translation>
+    </message>
+    <message>
+        <source>finding %1 of test %2 at %3</source>
+        <translation>hallazgo %1 de la prueba %2 en %3</translation>
+    </message>
+    <message>
+        <source>finding %1 of test %2</source>
+        <translation>hallazgo %1 de la prueba %2</translation>
+    </message>
+    <message>
+        <source>watering rule of %1</source>
+        <translation>regla de riego de %1</translation>
+    </message>
+    <message>
+        <source>settings of %1</source>
+        <translation>ajustes de %1</translation>
+    </message>
+    <message>
+        <source>%1 of area %2 from %3</source>
+        <translation>%1 de la zona %2 desde el %3</translation>
+    </message>
+    <message>
+        <source>1 value was replaced or set aside before, and what the book has stands. To take the file&apos;s all the same, choose so for the record.</source>
+        <translation>1 valor ya se había reemplazado o apartado, y vale lo que tiene el libro. Para tomar a pesar de todo el del archivo, elíjalo así para ese registro.</translation>
+    </message>
+    <message>
+        <source>%1 values were replaced or set aside before, and what the book has stands. To take the file&apos;s all the same, choose so for the record.</source>
+        <translation>%1 valores ya se habían reemplazado o apartado, y vale lo que tiene el libro. Para tomar a pesar de todo el del archivo, elíjalo así para ese registro.</translation>
+    </message>
+    <message>
+        <source>volume of %1 in the %2 min to %3</source>
+        <translation>volumen de %1 en los %2 min hasta %3</translation>
+    </message>
 </context>
 <context>
     <name>field sheet</name>
@@ -8105,6 +8253,14 @@ Qué tan seguro: %3</translation>
     <message>
         <source>A weather day of station %1 has no date that can be read.</source>
         <translation>Un día meteorológico de la estación %1 no tiene fecha que se pueda leer.</translation>
+    </message>
+    <message>
+        <source>The list of conflicts could not be kept: %1.</source>
+        <translation>No se pudo guardar la lista de conflictos: %1.</translation>
+    </message>
+    <message>
+        <source>The list of conflicts lost a row.</source>
+        <translation>La lista de conflictos perdió una fila.</translation>
     </message>
 </context>
 <context>
