@@ -19,16 +19,15 @@ int run(const EffectiveRainOptions& options, Streams& streams) {
     const double factor = weather::storage_factor(storage);
 
     if (options.json) {
-        const Json answer{
-            {"effective_rain_in", effective.in(inch)},
-            {"effective_rain_mm", effective.in(millimetre)},
-            {"rain_mm", rain.in(millimetre)},
-            {"crop_et_mm", crop_et.in(millimetre)},
-            {"storage_in", storage.in(inch)},
-            {"storage_factor", factor},
-            {"storage_assumed", !options.depletion.has_value()},
-            {"method", rule.name()},
-            {"source", std::string(rule.source())}};
+        const Json answer{{"effective_rain_in", effective.in(inch)},
+                          {"effective_rain_mm", effective.in(millimetre)},
+                          {"rain_mm", rain.in(millimetre)},
+                          {"crop_et_mm", crop_et.in(millimetre)},
+                          {"storage_in", storage.in(inch)},
+                          {"storage_factor", factor},
+                          {"storage_assumed", !options.depletion.has_value()},
+                          {"method", rule.name().english()},
+                          {"source", rule.source().english()}};
         streams.out << print(answer);
         return done;
     }

@@ -61,8 +61,8 @@ Answer daily(const ReferenceEtOptions& o) {
     for (const Sentence& note : file.notes) answer.notes.push_back(note.english());
     for (const auto& day : file.days) {
         auto et = weather::reference_et(day, setting);
-        answer.lines.push_back({calendar::format_date(et.date), et.et, std::move(et.method),
-                                std::move(et.flags), std::string(et.source)});
+        answer.lines.push_back({calendar::format_date(et.date), et.et, et.method.english(), std::move(et.flags),
+                                std::string(et.source.english())});
     }
     return answer;
 }
@@ -105,8 +105,8 @@ Answer hourly(const ReferenceEtOptions& o) {
                 ? calendar::format_instant(hour.start)
                 : calendar::format_local_time(calendar::LocalTime{
                       (hour.start + clock.value_or(std::chrono::minutes{0})).time_since_epoch()});
-        answer.lines.push_back({when, hour.et, std::move(hour.method), std::move(hour.flags),
-                                std::string(hour.source)});
+        answer.lines.push_back(
+            {when, hour.et, hour.method.english(), std::move(hour.flags), std::string(hour.source.english())});
     }
     if (o.hour_mark == "end") {
         answer.notes.emplace_back("times in the answer mark the start of each period");
@@ -137,13 +137,12 @@ Json json_of(const Answer& answer) {
     Json findings = Json::array();
     for (const auto& f : answer.findings) {
         findings.push_back({{"kind", f.kind},
-                            {"severity", f.severity == weather::Severity::impossible ? "impossible"
-                                                                                    : "suspect"},
+                            {"severity", f.severity == weather::Severity::impossible ? "impossible" : "suspect"},
                             {"from", calendar::format_date(f.from)},
                             {"to", calendar::format_date(f.to)},
                             {"days", f.days},
-                            {"sentence", f.sentence},
-                            {"source", std::string(f.source)}});
+                            {"sentence", f.sentence.english()},
+                            {"source", f.source.english()}});
     }
     Json sources = Json::array();
     for (const auto& line : answer.lines) {

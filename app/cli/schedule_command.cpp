@@ -25,7 +25,7 @@ Json station_json(const StationWeek& s) {
     return {{"station", s.station},
             {"area", s.area},
             {"rate_in_h", s.rate.in(units::inch_per_hour)},
-            {"rate_source", s.rate_source},
+            {"rate_source", s.rate_source.english()},
             {"net_in_week", s.net.in(units::inch)},
             {"gross_in_week", s.gross.in(units::inch)},
             {"days_between", s.days_between},
@@ -50,14 +50,16 @@ Json answer_json(const workflow::ScheduleAnswer& answer) {
     }
     Json left_out = Json::array();
     for (const auto& u : answer.schedule.left_out) {
-        left_out.push_back({{"station", u.station}, {"reason", u.reason}});
+        left_out.push_back({{"station", u.station}, {"reason", u.reason.english()}});
     }
+    Json assumptions = Json::array();
+    for (const auto& a : answer.schedule.assumptions) assumptions.push_back(a.says.english());
     return {{"site", answer.schedule.site},
             {"months", std::move(months)},
             {"left_out", std::move(left_out)},
-            {"method", answer.schedule.method},
-            {"source", answer.schedule.source},
-            {"assumptions", answer.schedule.assumptions}};
+            {"method", answer.schedule.method.english()},
+            {"source", answer.schedule.source.english()},
+            {"assumptions", std::move(assumptions)}};
 }
 
 void print_month(std::ostream& out, const ScheduleMonth& month) {
@@ -89,7 +91,7 @@ void print_text(std::ostream& out, const workflow::ScheduleAnswer& answer) {
         out << "\nLeft out: " << u.station << ": " << u.reason << '\n';
     }
     out << "\nHow it was made\n  " << answer.schedule.method << ". " << answer.schedule.source << '\n';
-    for (const auto& a : answer.schedule.assumptions) out << "  Assumed: " << a << '\n';
+    for (const auto& a : answer.schedule.assumptions) out << "  Assumed: " << a.says << '\n';
 }
 
 }  // namespace

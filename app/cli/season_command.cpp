@@ -87,8 +87,8 @@ Json cost_of_season_json(const budget::SeasonResult& r) {
             {"total", cost_json(r.cost->total)},
             {"months", std::move(months)},
             {"months_without_bill", r.cost->months_without_bill},
-            {"convention", r.cost->convention},
-            {"source", r.cost->source}};
+            {"convention", r.cost->convention.english()},
+            {"source", r.cost->source.english()}};
 }
 
 /// @param area  index of the only area asked for; nothing for the site
@@ -105,12 +105,9 @@ Json intervals_of_season_json(const budget::SeasonResult& r, std::optional<std::
         if (area && *area != i) continue;
         areas.push_back({{"area", r.areas[i].area}, {"total", intervals_json(all.areas[i])}});
     }
-    return {{"confidence", all.choice.confidence},
-            {"total", intervals_json(area ? all.areas[*area] : all.total)},
-            {"months", std::move(months)},
-            {"areas", std::move(areas)},
-            {"method", all.method},
-            {"source", all.source}};
+    return {{"confidence", all.choice.confidence}, {"total", intervals_json(area ? all.areas[*area] : all.total)},
+            {"months", std::move(months)},         {"areas", std::move(areas)},
+            {"method", all.method.english()},      {"source", all.source.english()}};
 }
 
 Json figures_json(const SeasonFigures& f) {
@@ -159,20 +156,24 @@ Json answer_json(const workflow::SeasonAnswer& answer, const budget::AreaSeason*
     }
     Json notes = Json::array();
     for (const auto& n : r.notes) {
-        notes.push_back({{"topic", n.topic}, {"method", n.method}, {"source", n.source}, {"assumed", n.assumed}});
+        notes.push_back({{"topic", n.topic},
+                         {"method", n.method.english()},
+                         {"source", n.source.english()},
+                         {"assumed", n.assumed}});
     }
     Json findings = Json::array();
-    for (const auto& f : r.findings) findings.push_back({{"record", f.record}, {"sentence", f.sentence}});
+    for (const auto& f : r.findings)
+        findings.push_back({{"record", f.record.english()}, {"sentence", f.sentence.english()}});
     for (const auto& f : answer.meter_findings) {
         findings.push_back({{"record", "meter " + f.meter},
-                            {"sentence", f.sentence},
-                            {"kind", meter::text_of(f.kind)},
+                            {"sentence", f.sentence.english()},
+                            {"kind", meter::text_of(f.kind).english()},
                             {"from", calendar::format_date(f.from)},
                             {"to", calendar::format_date(f.to)},
                             {"gal", in_or_null(f.volume, us_gallon)},
-                            {"how_sure", meter::text_of(f.confidence)},
-                            {"limit", f.limit},
-                            {"source", f.source}});
+                            {"how_sure", meter::text_of(f.confidence).english()},
+                            {"limit", f.limit.english()},
+                            {"source", f.source.english()}});
     }
     const std::size_t index = only != nullptr ? static_cast<std::size_t>(only - r.areas.data()) : 0;
     return {{"site", r.site},
@@ -213,7 +214,7 @@ void print_cans(std::ostream& out, const SeasonFigures& total,
     out << "\nThe same by a daily balance at every can, areas with a catch test, gallons\n";
     for (std::size_t i = 0; i < budget::can_lines().size(); ++i) {
         const auto& line = budget::can_lines()[i];
-        out << "  " << std::left << std::setw(44) << line.words << std::right << std::setw(15)
+        out << "  " << std::left << std::setw(44) << line.words.english() << std::right << std::setw(15)
             << format_grouped(((*total.by_cans).*line.part).in(us_gallon), 0);
         if (intervals && intervals->by_cans) out << "   " << range_text((*intervals->by_cans)[i]);
         out << '\n';
@@ -229,7 +230,7 @@ void print_waste(std::ostream& out, const SeasonFigures& total,
     out << "\nWhere the water went, gallons" << (intervals ? " (and 90 % interval)" : "") << '\n';
     for (std::size_t i = 0; i < budget::waste_lines().size(); ++i) {
         const auto& line = budget::waste_lines()[i];
-        out << "  " << std::left << std::setw(44) << line.words << std::right << std::setw(15)
+        out << "  " << std::left << std::setw(44) << line.words.english() << std::right << std::setw(15)
             << format_grouped(((*total.account).*line.part).in(us_gallon), 0);
         if (intervals) out << "   " << range_text(intervals->lines[i]);
         out << '\n';
@@ -274,7 +275,7 @@ void print_text(std::ostream& out, const workflow::SeasonAnswer& answer, const b
     if (!r.findings.empty() || !answer.meter_findings.empty()) out << "\nTo look at\n";
     for (const auto& f : r.findings) out << "  " << f.record << ": " << f.sentence << '\n';
     for (const auto& f : answer.meter_findings) {
-        out << "  meter " << f.meter << ": " << f.sentence << " (" << meter::text_of(f.confidence) << ")\n";
+        out << "  meter " << f.meter << ": " << f.sentence << " (" << meter::text_of(f.confidence).english() << ")\n";
     }
     out << "\nHow the figures were made\n";
     for (const auto& n : r.notes) {

@@ -116,8 +116,8 @@ Json interval_json(const std::optional<stats::Interval>& i) {
 }
 
 Json intervals_json(const audit::FigureIntervals& f) {
-    return {{"scheme", f.scheme},
-            {"method", f.du_lq ? Json(text_of(f.du_lq->method)) : Json(nullptr)},
+    return {{"scheme", f.scheme.english()},
+            {"method", f.du_lq ? Json(text_of(f.du_lq->method).english()) : Json(nullptr)},
             {"du_lq", interval_json(f.du_lq)},
             {"du_lh", interval_json(f.du_lh)},
             {"cu", interval_json(f.cu)},
@@ -235,7 +235,8 @@ Json adequacy_json(const UniformityOptions& o, const TestAnalysis& a) {
 Json answer_json(const UniformityOptions& o, const CatchTest& test, const TestAnalysis& a,
                  const std::vector<std::string>& remarks) {
     const auto& f = a.figures;
-    Json notes = f.notes;
+    Json notes = Json::array();
+    for (const Sentence& note : f.notes) notes.push_back(note.english());
     for (const std::string& r : remarks) notes.push_back(r);
     Json flow = nullptr;
     if (a.flow_depth) {
@@ -250,8 +251,8 @@ Json answer_json(const UniformityOptions& o, const CatchTest& test, const TestAn
                         {"y_m", c.position ? Json(c.position->y.in(units::metre)) : Json(nullptr)}});
     }
     Json out = {{"test", test.code.empty() ? Json(nullptr) : Json(test.code)},
-                {"layout", f.layout},
-                {"weights", f.weights},
+                {"layout", f.layout.english()},
+                {"weights", f.weights.english()},
                 {"cans", f.cans},
                 {"cans_read", f.cans_read},
                 {"mean_depth_mm", f.mean.in(units::millimetre)},
@@ -262,7 +263,7 @@ Json answer_json(const UniformityOptions& o, const CatchTest& test, const TestAn
                 {"du_lq_interval", interval_json(a.intervals.du_lq)},
                 {"du_lh", f.du_lh.value()},
                 {"cu", f.cu.value()},
-                {"cu_name", f.coefficient},
+                {"cu_name", f.coefficient.english()},
                 {"cv", f.cv.value()},
                 {"statistical_uniformity", f.statistical_uniformity.value()},
                 {"low_quarter_mean_mm", f.low_quarter_mean.in(units::millimetre)},
@@ -271,17 +272,19 @@ Json answer_json(const UniformityOptions& o, const CatchTest& test, const TestAn
                 {"scheduling_coefficient", scheduling_json(a)},
                 {"net_rate_mm_h", in_or_null(f.net_rate, units::millimetre_per_hour)},
                 {"net_rate_in_h", in_or_null(f.net_rate, units::inch_per_hour)},
-                {"multiplier", {{"low_half", ratio_or_null(a.multipliers.low_half)},
-                                {"linear", a.multipliers.linear.value()},
-                                {"low_quarter", ratio_or_null(a.multipliers.low_quarter)},
-                                {"linear_source", a.multipliers.linear_source}}},
+                {"multiplier",
+                 {{"low_half", ratio_or_null(a.multipliers.low_half)},
+                  {"linear", a.multipliers.linear.value()},
+                  {"low_quarter", ratio_or_null(a.multipliers.low_quarter)},
+                  {"linear_source", a.multipliers.linear_source.english()}}},
                 {"quality", quality_json(a)},
                 {"confidence", o.confidence},
                 {"resamples", a.resamples},
                 {"seed", a.seed},
-                {"intervals", {{"bca", intervals_json(a.intervals)},
-                               {"bca_widened", intervals_json(a.widened)},
-                               {"blocks", a.blocks ? intervals_json(*a.blocks) : Json(nullptr)}}},
+                {"intervals",
+                 {{"bca", intervals_json(a.intervals)},
+                  {"bca_widened", intervals_json(a.widened)},
+                  {"blocks", a.blocks ? intervals_json(*a.blocks) : Json(nullptr)}}},
                 {"confidence_of_least_du_lq", number_or_null(a.confidence_of_least)},
                 {"more_cans_to_halve_interval", a.more_cans ? Json(*a.more_cans) : Json(nullptr)},
                 {"adequacy", adequacy_json(o, a)},

@@ -59,7 +59,7 @@ void print_bars(std::ostream& out, const TestAnalysis& a) {
     const double top = order.back()->depth.si();
     std::size_t width = 4;
     for (const SampleCan* c : order) width = std::max(width, std::min<std::size_t>(18, c->label.size()));
-    const bool strips = a.sample.layout == "traveller";
+    const bool strips = a.sample.layout.english() == "traveller";
     out << "\nCatches, lowest first (* in the low quarter, | the mean)\n";
     const auto mark = static_cast<int>(std::lround(a.figures.mean.si() / top * bar_length));
     for (std::size_t i = 0; i < order.size() && i < most_bars; ++i) {
@@ -195,7 +195,8 @@ void print_figures(std::ostream& out, const TestAnalysis& a) {
     line(out, "DU, low quarter (" + std::string(text_of(f.quarter_rule)) + ")",
          format_fixed(f.du_lq.value(), 3), interval(&audit::FigureIntervals::du_lq));
     line(out, "DU, low half", format_fixed(f.du_lh.value(), 3), interval(&audit::FigureIntervals::du_lh));
-    line(out, f.coefficient, format_fixed(f.cu.value(), 3), interval(&audit::FigureIntervals::cu));
+    line(out, std::string(f.coefficient.english()), format_fixed(f.cu.value(), 3),
+         interval(&audit::FigureIntervals::cu));
     line(out, "coefficient of variation", format_fixed(f.cv.value(), 3),
          "statistical uniformity " + format_fixed(f.statistical_uniformity.value(), 3));
     if (f.net_rate) {
@@ -206,7 +207,7 @@ void print_figures(std::ostream& out, const TestAnalysis& a) {
         line(out, "net rate", "-", "needs a run time, one station and sprinklers that stand still");
     }
     if (a.blocks) {
-        line(out, "DU_LQ by blocks of cans", "", range(a.blocks->du_lq, 3) + " (" + a.blocks->scheme + ")");
+        line(out, "DU_LQ by blocks of cans", "", range(a.blocks->du_lq, 3) + " (" + a.blocks->scheme.english() + ")");
     }
     if (a.confidence_of_least) {
         line(out, "sure of the DU_LQ asked for", format_fixed(100.0 * *a.confidence_of_least, 1) + " %", "");
@@ -221,7 +222,7 @@ void print_figures(std::ostream& out, const TestAnalysis& a) {
     }
     const auto& m = a.multipliers;
     line(out, "multiplier, low half (from cans)", m.low_half ? format_fixed(m.low_half->value(), 3) : "none", "");
-    line(out, "multiplier, straight line", format_fixed(m.linear.value(), 3), m.linear_source);
+    line(out, "multiplier, straight line", format_fixed(m.linear.value(), 3), m.linear_source.english());
     line(out, "multiplier, low quarter", m.low_quarter ? format_fixed(m.low_quarter->value(), 3) : "none",
          "upper bound");
     line(out, "ground with the mean or more", format_fixed(100.0 * a.share_at_mean, 0) + " %", "");
@@ -304,10 +305,11 @@ void print_judgement(std::ostream& out, const TestAnalysis& a) {
 void print_uniformity(std::ostream& out, const audit::CatchTest& test, const TestAnalysis& a,
                       const std::vector<std::string>& remarks) {
     const auto& f = a.figures;
-    out << "Catch test" << (test.code.empty() ? "" : " " + printable(test.code)) << ": " << f.layout << ", "
-        << f.cans << (f.layout == "traveller" ? " strips from " + std::to_string(f.cans_read) + " cans" : " cans")
-        << (f.excluded > 0 ? ", " + std::to_string(f.excluded) + " left out" : "") << "; weights: " << f.weights
-        << '\n';
+    out << "Catch test" << (test.code.empty() ? "" : " " + printable(test.code)) << ": " << f.layout.english() << ", "
+        << f.cans
+        << (f.layout.english() == "traveller" ? " strips from " + std::to_string(f.cans_read) + " cans" : " cans")
+        << (f.excluded > 0 ? ", " + std::to_string(f.excluded) + " left out" : "")
+        << "; weights: " << f.weights.english() << '\n';
     print_bars(out, a);
     print_map(out, a);
     print_figures(out, a);
@@ -317,7 +319,7 @@ void print_uniformity(std::ostream& out, const audit::CatchTest& test, const Tes
     out << "\nWhat to do\n";
     for (const std::string& s : audit::advice(a)) out << "  - " << printable(s, 2000) << '\n';
     out << "\nRemarks\n";
-    for (const std::string& n : f.notes) out << "  - " << n << '\n';
+    for (const Sentence& n : f.notes) out << "  - " << n << '\n';
     for (const std::string& n : remarks) out << "  - " << n << '\n';
     out << "  - intervals: " << a.resamples << " resamples, seed " << a.seed << ", " << a.intervals.scheme << '\n';
 }

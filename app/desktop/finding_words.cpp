@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/finding_words.h"
 
-#include "core/calendar/date.h"
-
 #include <QCoreApplication>
 #include <algorithm>
 
@@ -14,46 +12,6 @@ struct FindingWords {
 };
 
 }  // namespace
-
-QString kind_words(meter::FindingKind kind) {
-    using meter::FindingKind;
-    switch (kind) {
-        case FindingKind::never_zero: return FindingWords::tr("flow at all hours, day after day: a leak");
-        case FindingKind::overnight_flow: return FindingWords::tr("flow all through the night");
-        case FindingKind::use_without_need: return FindingWords::tr("water while the turf needed none");
-        case FindingKind::spike: return FindingWords::tr("far above the days around it");
-        case FindingKind::stuck_register: return FindingWords::tr("the register did not move");
-        case FindingKind::gap: return FindingWords::tr("no readings");
-        case FindingKind::impossible_flow: return FindingWords::tr("more than a meter of that size passes");
-        case FindingKind::register_fell: return FindingWords::tr("the register fell");
-        case FindingKind::ran_backward: return FindingWords::tr("the meter ran backward");
-        case FindingKind::overlap: return FindingWords::tr("two volumes for the same time");
-        case FindingKind::master_sub: return FindingWords::tr("master meter and submeters disagree");
-        case FindingKind::bill_differs: return FindingWords::tr("the bill says something else");
-    }
-    return {};
-}
-
-QString confidence_words(meter::Confidence confidence) {
-    switch (confidence) {
-        case meter::Confidence::low: return FindingWords::tr("low");
-        case meter::Confidence::fair: return FindingWords::tr("fair");
-        case meter::Confidence::high: return FindingWords::tr("high");
-    }
-    return {};
-}
-
-QString sentence_words(const meter::MeterFinding& finding, UnitsShown units) {
-    //: The code of this language
-    if (FindingWords::tr("en") == QStringLiteral("en")) return q(finding.sentence);
-    QString words = FindingWords::tr("Meter %1: %2").arg(q(finding.meter), kind_words(finding.kind));
-    words += finding.from == finding.to
-                 ? FindingWords::tr(", on %1").arg(q(calendar::format_date(finding.from)))
-                 : FindingWords::tr(", %1 to %2").arg(q(calendar::format_date(finding.from)),
-                                                      q(calendar::format_date(finding.to)));
-    if (finding.volume) words += FindingWords::tr(", about %1").arg(shown(*finding.volume, units));
-    return words;
-}
 
 void sort_by_urgency(std::vector<meter::MeterFinding>& findings) {
     std::stable_sort(findings.begin(), findings.end(), [](const auto& a, const auto& b) {

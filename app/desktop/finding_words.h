@@ -8,14 +8,10 @@
 #include <QString>
 #include <vector>
 
-/// What the core says in English, in the language shown. English keeps the core's own sentences;
-/// other languages get one made from the same finding: what, from when to when, how much.
+/// Findings of the meter screens in the order in which to look at them, and the names of tables.
 /// Tests: tests/app/desktop_strings_test.cpp
 namespace evenfall::desktop {
 
-QString kind_words(meter::FindingKind kind);
-QString confidence_words(meter::Confidence confidence);
-QString sentence_words(const meter::MeterFinding& finding, UnitsShown units);
 /// The surest and the largest first: a leak seen every night before a gap of a day.
 void sort_by_urgency(std::vector<meter::MeterFinding>& findings);
 /// "readings": a kind of table.

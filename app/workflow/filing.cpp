@@ -178,15 +178,20 @@ void add_test_results(Filing& f, const audit::CatchTest& test, const std::string
             r.low = interval->low;
             r.high = interval->high;
             r.confidence = interval->level;
-            r.method += "; interval: " + std::string(stats::text_of(interval->method)) + ", " + std::to_string(drawn.resamples) + " resamples, " + drawn.scheme;
+            r.method += "; interval: " + std::string(stats::text_of(interval->method).english()) + ", " +
+                        std::to_string(drawn.resamples) + " resamples, " + drawn.scheme.english();
         }
         f.results.push_back(r);
         if (claim) f.claims.push_back({name, test.code, units::format_fixed(value, decimals), unit, name == "du_lq" ? std::string(audit::text_of(rule)) : ""});
     };
-    add("du_lq", u.du_lq.value(), "", 3, drawn.du_lq.interval(level, audit::widening_for("du_lq", u.cans)), "mean of the low quarter / mean, " + u.layout);
-    add("du_lh", u.du_lh.value(), "", 3, drawn.du_lh.interval(level, audit::widening_for("du_lh", u.cans)), "mean of the low half / mean, " + u.layout);
-    add("cu", u.cu.value(), "", 3, drawn.cu.interval(level, audit::widening_for("cu", u.cans)), u.coefficient);
-    add("mean_depth", u.mean.in(units::millimetre), "mm", 2, std::nullopt, "mean of the catches, " + u.weights);
+    add("du_lq", u.du_lq.value(), "", 3, drawn.du_lq.interval(level, audit::widening_for("du_lq", u.cans)),
+        "mean of the low quarter / mean, " + std::string(u.layout.english()));
+    add("du_lh", u.du_lh.value(), "", 3, drawn.du_lh.interval(level, audit::widening_for("du_lh", u.cans)),
+        "mean of the low half / mean, " + std::string(u.layout.english()));
+    add("cu", u.cu.value(), "", 3, drawn.cu.interval(level, audit::widening_for("cu", u.cans)),
+        std::string(u.coefficient.english()));
+    add("mean_depth", u.mean.in(units::millimetre), "mm", 2, std::nullopt,
+        "mean of the catches, " + std::string(u.weights.english()));
     if (u.net_rate) add("net_rate", u.net_rate->in(units::millimetre_per_hour), "mm_h", 2, std::nullopt, "mean depth / run time");
 }
 

@@ -51,9 +51,9 @@ PortfolioAnswer answer_portfolio(const store::Book& book, const PortfolioQuestio
                                  const std::function<void(std::size_t, std::size_t)>& progress) {
     // What is wrong for every site is said once.
     if (question.to < question.from) {
-        throw InputError(calendar::format_month(question.from) + " to " +
-                             calendar::format_month(question.to),
-                         "months in order, the first one first");
+        throw InputError({phrase("workflow", "%1 to %2"), calendar::format_month(question.from),
+                          calendar::format_month(question.to)},
+                         phrase("workflow", "months in order, the first one first"));
     }
     static_cast<void>(program_named(question.program));
     static_cast<void>(weather::parse_rain_rule(question.rain));

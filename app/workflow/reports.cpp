@@ -38,8 +38,9 @@ reports::Report season_report_of(const store::Book& book, const SeasonQuestion& 
     SeasonAnswer answer = answer_season(book, question);
     for (const auto& f : answer.meter_findings) {
         answer.result.findings.push_back(
-            {"meter " + f.meter, f.sentence + " How sure: " + std::string(meter::text_of(f.confidence)) +
-                                     ". Limit: " + f.limit + " (" + f.source + ")."});
+            {"meter " + f.meter, f.sentence.english() +
+                                     " How sure: " + std::string(meter::text_of(f.confidence).english()) +
+                                     ". Limit: " + f.limit.english() + " (" + f.source.english() + ")."});
     }
     auto report =
         reports::season_report(answer.result, std::nullopt, framed_for(frame, answer.inputs.site));
@@ -51,7 +52,7 @@ reports::Report season_report_of(const store::Book& book, const SeasonQuestion& 
 reports::Report audit_report_of_test(const store::Book& book, const std::string& code,
                                      audit::QuarterRule rule, const reports::Frame& frame) {
     const auto test = store::find_catch_test(book, code);
-    if (!test) throw InputError(code, "a catch test in the book");
+    if (!test) throw InputError(code, phrase("workflow", "a catch test in the book"));
     const auto area = store::find_area(book, test->area);
     const auto site = area ? store::find_site(book, area->site) : std::nullopt;
     const auto tested = reports::audited(*test, name_of_area(book, test->area), rule);
@@ -62,7 +63,7 @@ reports::Report audit_report_of_test(const store::Book& book, const std::string&
 reports::Report audit_report_of_site(const store::Book& book, const std::string& code,
                                      audit::QuarterRule rule, const reports::Frame& frame) {
     const auto site = store::find_site(book, code);
-    if (!site) throw InputError(code, "a site in the book");
+    if (!site) throw InputError(code, phrase("workflow", "a site in the book"));
     std::vector<reports::AuditedTest> tests;
     for (const auto& test : store::catch_tests_of_site(book, code)) {
         tests.push_back(reports::audited(test, name_of_area(book, test.area), rule));

@@ -51,7 +51,7 @@ std::set<unsigned> common_months(const std::vector<std::map<unsigned, MonthMean>
 }
 
 std::optional<units::Rate> tested_rate(const budget::SeasonInputs& inputs, const std::string& area,
-                                       std::string& source) {
+                                       Sentence& source) {
     const audit::CatchTest* latest = nullptr;
     for (const audit::CatchTest& test : inputs.tests) {
         if (test.area == area && test.minutes && (latest == nullptr || latest->date < test.date)) {
@@ -59,7 +59,7 @@ std::optional<units::Rate> tested_rate(const budget::SeasonInputs& inputs, const
         }
     }
     if (latest == nullptr) return std::nullopt;
-    source = "net rate of catch test " + latest->code;
+    source = {phrase("workflow", "net rate of catch test %1"), latest->code};
     return audit::analyse_uniformity(*latest, inputs.quarter_rule).net_rate;
 }
 
@@ -95,7 +95,7 @@ schedule::AreaPlan plan_of(const budget::SeasonInputs& inputs, const site::Area&
 
 int clock_minutes(const std::string& text) {
     const auto time = calendar::parse_local_time("2000-01-01T" + text);
-    if (!time) throw InputError(text, "a time such as 22:00");
+    if (!time) throw InputError(text, phrase("workflow", "a time such as 22:00"));
     return static_cast<int>(
         std::chrono::duration_cast<std::chrono::minutes>(
             *time - std::chrono::floor<std::chrono::days>(*time)).count());
@@ -113,16 +113,16 @@ schedule::WateringRule watering_rule_from(const std::string& site, const std::st
         const std::size_t end = std::min(days.find(',', at), days.size());
         const auto day = std::find(names.begin(), names.end(), days.substr(at, end - at));
         if (day == names.end()) {
-            throw InputError(days, "days such as mon,wed,fri");
+            throw InputError(days, phrase("workflow", "days such as mon,wed,fri"));
         }
         rule.days[static_cast<std::size_t>(day - names.begin())] = true;
         at = end + 1;
     }
     const std::size_t dash = window.find('-');
-    if (dash == std::string::npos) throw InputError(window, "a window such as 22:00-06:00");
+    if (dash == std::string::npos) throw InputError(window, phrase("workflow", "a window such as 22:00-06:00"));
     rule.starts = std::chrono::minutes{clock_minutes(window.substr(0, dash))};
     rule.ends = std::chrono::minutes{clock_minutes(window.substr(dash + 1))};
-    if (rule.starts == rule.ends) throw InputError(window, "a window that ends after it starts");
+    if (rule.starts == rule.ends) throw InputError(window, phrase("workflow", "a window that ends after it starts"));
     return rule;
 }
 
@@ -135,10 +135,9 @@ ScheduleAnswer answer_schedule(const store::Book& book, const ScheduleQuestion& 
     for (const auto& area : result.areas) means.push_back(means_of(area));
     const auto months = common_months(means);
     if (months.empty()) {
-        throw InputError("no month from " + calendar::format_month(question.from) + " to " +
-                             calendar::format_month(question.to) + " with a known need at site " +
-                             question.site,
-                         "weather of the site for at least one month");
+        throw InputError({phrase("workflow", "no month from %1 to %2 with a known need at site %3"),
+                          calendar::format_month(question.from), calendar::format_month(question.to), question.site},
+                         phrase("workflow", "weather of the site for at least one month"));
     }
     std::vector<schedule::AreaPlan> plans;
     auto stations = store::stations(book, question.site);

@@ -27,8 +27,8 @@ site::Site site_named(const store::Book& book, const std::string& code) {
     if (auto site = store::find_site(book, code)) return *std::move(site);
     std::string known;
     for (const site::Site& s : store::sites(book)) known += (known.empty() ? "" : ", ") + s.code;
-    throw InputError(code, known.empty() ? "a site in the book; it has none yet"
-                                         : "a site in the book, one of " + known);
+    if (known.empty()) throw InputError(code, phrase("workflow", "a site in the book; it has none yet"));
+    throw InputError(code, {phrase("workflow", "a site in the book, one of %1"), known});
 }
 
 std::vector<budget::MeterInput> meter_inputs(const store::Book& book, const site::Site& site,
@@ -77,11 +77,15 @@ std::vector<meter::MeterFinding> screened(const budget::SeasonInputs& inputs,
 /// What the weather record itself shows, beside what was computed from it.
 void add_weather_findings(const budget::SeasonInputs& inputs, budget::SeasonResult& result) {
     for (const auto& f : weather::check_weather(inputs.weather, inputs.station)) {
-        const std::string dates = calendar::format_date(f.from) +
-                                  (f.to != f.from ? " to " + calendar::format_date(f.to) : std::string());
-        const char* refused = f.severity == weather::Severity::impossible ? " Not used." : "";
-        result.findings.push_back(
-            {"weather", dates + ": " + f.sentence + refused + " Limit: " + std::string(f.source) + "."});
+        const std::string from = calendar::format_date(f.from);
+        const Sentence dates = f.to == f.from
+                                   ? Sentence(from)
+                                   : Sentence(phrase("workflow", "%1 to %2"), from, calendar::format_date(f.to));
+        std::vector<Sentence> parts{f.sentence};
+        if (f.severity == weather::Severity::impossible) parts.emplace_back(phrase("workflow", "Not used."));
+        parts.push_back({phrase("workflow", "Limit: %1."), f.source});
+        result.findings.push_back({phrase("workflow", "weather"),
+                                   Sentence::joined({dates, Sentence::joined(std::move(parts), " ")}, ": ")});
     }
 }
 
@@ -90,12 +94,13 @@ void add_weather_findings(const budget::SeasonInputs& inputs, budget::SeasonResu
 budget::Program program_named(const std::string& name_or_file) {
     if (!name_or_file.ends_with(".json")) return budget::built_in_program(name_or_file);
     std::ifstream in(name_or_file, std::ios::binary);
-    if (!in) throw InputError(name_or_file, "a program file that can be read");
+    if (!in) throw InputError(name_or_file, phrase("workflow", "a program file that can be read"));
     std::string text;
     text.resize(largest_program_file + 1);
     in.read(text.data(), static_cast<std::streamsize>(text.size()));
     text.resize(static_cast<std::size_t>(in.gcount()));
-    if (text.size() > largest_program_file) throw InputError(name_or_file, "a program file of at most 1 MiB");
+    if (text.size() > largest_program_file)
+        throw InputError(name_or_file, phrase("workflow", "a program file of at most 1 MiB"));
     return budget::read_program(text, name_or_file);
 }
 
@@ -108,8 +113,9 @@ budget::SeasonInputs season_inputs(const store::Book& book, const SeasonQuestion
                                    WeatherAtHand& at_hand) {
     site::Site site = site_named(book, question.site);
     if (question.to < question.from) {
-        throw InputError(calendar::format_month(question.from) + " to " + calendar::format_month(question.to),
-                         "months in order, the first one first");
+        throw InputError({phrase("workflow", "%1 to %2"), calendar::format_month(question.from),
+                          calendar::format_month(question.to)},
+                         phrase("workflow", "months in order, the first one first"));
     }
     SiteWeather weather = weather_of_site(book, site, calendar::first_day(question.from),
                                           calendar::last_day(question.to), at_hand);

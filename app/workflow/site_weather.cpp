@@ -16,9 +16,10 @@ namespace {
 using calendar::Date;
 using store::WeatherStation;
 
-constexpr const char* mixing_source =
-    "Shepard (1968) A two-dimensional interpolation function for irregularly-spaced data, 23rd ACM National "
-    "Conference [memory]; common practice between weather stations";
+constexpr Phrase mixing_source =
+    phrase("workflow",
+           "Shepard (1968) A two-dimensional interpolation function for irregularly-spaced data, 23rd ACM "
+           "National Conference [memory]; common practice between weather stations");
 
 /// Latitude and elevation of the station where it has its own, else of the site.
 weather::StationSetting setting_of(const site::Site& site, const WeatherStation& station) {
@@ -29,8 +30,10 @@ weather::StationSetting setting_of(const site::Site& site, const WeatherStation&
     if (station.elevation) elevation = station.elevation->quantity();
     if (station.wind_height_m) setting.wind_height = *station.wind_height_m * units::metre;
     if (!elevation) {
-        throw InputError("no elevation for site " + site.code,
-                         "the elevation of the site or of its weather station; air pressure follows from it");
+        throw InputError({phrase("workflow", "no elevation for site %1"), site.code},
+                         phrase("workflow",
+                                "the elevation of the site or of its weather station; air pressure "
+                                "follows from it"));
     }
     setting.elevation = *elevation;
     return setting;
@@ -46,9 +49,11 @@ struct Record {
         if (hours.empty()) return weather::days_by_record(daily, setting);
         const auto longitude = station.longitude ? station.longitude : site.longitude;
         if (!longitude) {
-            throw InputError("hourly weather of station " + station.code + " without its longitude",
-                             "the longitude of the station or of site " + site.code +
-                                 "; the angle of the sun follows from it");
+            throw InputError({phrase("workflow", "hourly weather of station %1 without its longitude"), station.code},
+                             {phrase("workflow",
+                                     "the longitude of the station or of site %1; the angle of the sun "
+                                     "follows from it"),
+                              site.code});
         }
         const calendar::TimeZone zone(site.time_zone);
         auto days = weather::days_by_hours(hours, {setting, *longitude, {}}, zone, daily);
@@ -72,21 +77,30 @@ std::string kilometres(units::Length distance) {
 }
 
 budget::Note hours_note(const std::string& code) {
-    return {"weather station", code + ": reference ET and rain from its hours, summed by the site's day; a day "
-                                      "that the hours do not cover takes the station's daily record",
-            "FAO-56 Eq. 53 and chapter 4; ASCE-EWRI 2005", false};
+    return {"weather station",
+            {phrase("workflow",
+                    "%1: reference ET and rain from its hours, summed by the site's day; a day "
+                    "that the hours do not cover takes the station's daily record"),
+             code},
+            phrase("workflow", "FAO-56 Eq. 53 and chapter 4; ASCE-EWRI 2005"),
+            false};
 }
 
 /// A station that may be mixed: it is in the book and has a place.
 WeatherStation mixable(const store::Book& book, const site::Site& site, const std::string& code) {
     auto station = store::find_weather_station(book, code);
     if (!station) {
-        throw InputError("weather station " + code + ", which site " + site.code + " mixes with others",
-                         "a weather station in the book");
+        throw InputError({phrase("workflow", "weather station %1, which site %2 mixes with others"), code, site.code},
+                         phrase("workflow", "a weather station in the book"));
     }
     if (!station->latitude || !station->longitude) {
-        throw InputError("weather station " + code + " without " + (station->latitude ? "longitude" : "latitude"),
-                         "latitude and longitude of every station that site " + site.code + " mixes by distance");
+        const Sentence found = station->latitude
+                                   ? Sentence(phrase("workflow", "weather station %1 without longitude"), code)
+                                   : Sentence(phrase("workflow", "weather station %1 without latitude"), code);
+        throw InputError(found, {phrase("workflow",
+                                        "latitude and longitude of every station that site %1 mixes by "
+                                        "distance"),
+                                 site.code});
     }
     return *std::move(station);
 }
@@ -96,8 +110,8 @@ class Mixing {
     Mixing(const store::Book& book, const site::Site& site, const std::vector<std::string>& codes)
         : site_(site), power_(site.weather_power.value_or(site::usual_weather_power)) {
         if (!site.longitude) {
-            throw InputError("site " + site.code + " without longitude",
-                             "its longitude: it mixes weather stations by distance");
+            throw InputError({phrase("workflow", "site %1 without longitude"), site.code},
+                             phrase("workflow", "its longitude: it mixes weather stations by distance"));
         }
         for (const std::string& code : codes) {
             stations_.push_back(mixable(book, site, code));
@@ -126,17 +140,29 @@ class Mixing {
   private:
     budget::Note note() const {
         const auto weights = weather::distance_weights(distances_, power_);
-        std::string text = "mixed by inverse distance to the power " + units::format_shortest(power_) +
-                           (site_.weather_power ? "" : " (usual)") + ":";
+        std::vector<Sentence> stations;
         for (std::size_t i = 0; i < stations_.size(); ++i) {
             const WeatherStation& s = stations_[i];
-            text += std::string(i == 0 ? " " : ", ") + s.code + " at " + kilometres(distances_[i]) + " (" +
-                    units::format_fixed(100.0 * weights[i], 1) + " %, " +
-                    (s.elevation ? "elevation " + s.elevation->text() : std::string("the site's elevation taken")) + ")";
+            const Sentence height = s.elevation ? Sentence(phrase("workflow", "elevation %1"), s.elevation->text())
+                                                : Sentence(phrase("workflow", "the site's elevation taken"));
+            stations.push_back({phrase("workflow", "%1 at %2 (%3 %, %4)"), s.code, kilometres(distances_[i]),
+                                units::format_fixed(100.0 * weights[i], 1), height});
         }
-        text += "; site at " + (site_.elevation ? site_.elevation->text() : std::string("no recorded elevation")) +
-                ", nothing is corrected for height; each station's ET by its own record, ET and rain mixed each by "
-                "itself, a station's gap carried by the others' weights";
+        const std::string power = units::format_shortest(power_);
+        const Sentence mixed =
+            site_.weather_power
+                ? Sentence(phrase("workflow", "mixed by inverse distance to the power %1: "), power)
+                : Sentence(phrase("workflow", "mixed by inverse distance to the power %1 (usual): "), power);
+        const Sentence site = site_.elevation ? Sentence(site_.elevation->text())
+                                              : Sentence(phrase("workflow", "no recorded elevation"));
+        const Sentence text = Sentence::joined(
+            {mixed,
+             Sentence::joined(std::move(stations), ", "),
+             {phrase("workflow",
+                     "; site at %1, nothing is corrected for height; each station's ET by its own record, "
+                     "ET and rain mixed each by itself, a station's gap carried by the others' weights"),
+              site}},
+            "");
         return {"weather stations", text, mixing_source, false};
     }
 

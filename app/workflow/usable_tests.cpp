@@ -15,8 +15,9 @@ UsableTests usable_tests(std::vector<audit::CatchTest> all, audit::QuarterRule r
             static_cast<void>(audit::analyse_uniformity(test, rule));
         } catch (const InputError& e) {
             const Issue& first = e.issues().front();
-            out.left_out.push_back({"catch test " + test.code,
-                                    "Not used, because it cannot be worked out: " + Issue{{}, first.found, first.expected}.text() + "."});
+            out.left_out.push_back({{phrase("workflow", "catch test %1"), test.code},
+                                    {phrase("workflow", "Not used, because it cannot be worked out: %1."),
+                                     Issue{{}, first.found, first.expected}.sentence()}});
             continue;
         }
         out.tests.push_back(std::move(test));

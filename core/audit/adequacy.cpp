@@ -29,24 +29,24 @@ Ranked ranked(const Sample& sample) {
         r.total += c.weight;
         water += c.weight * c.depth.si();
     }
-    if (!(water > 0.0)) throw InputError("every can dry", "water in at least one can");
+    if (!(water > 0.0))
+        throw InputError(phrase("audit", "every can dry"), phrase("audit", "water in at least one can"));
     r.mean = water / r.total;
     std::sort(r.catches.rbegin(), r.catches.rend());
     return r;
 }
 
-void require_positive(units::Depth depth, const char* what) {
+void require_positive(units::Depth depth, Phrase expected) {
     if (!(depth.si() > 0.0)) {
-        throw InputError(units::format_shortest(depth.in(units::millimetre)) + " mm",
-                         std::string(what) + " above zero");
+        throw InputError(units::format_shortest(depth.in(units::millimetre)) + " mm", expected);
     }
 }
 
 }  // namespace
 
 units::Share adequacy(const Sample& sample, units::Depth mean, units::Depth target) {
-    require_positive(mean, "a mean depth");
-    require_positive(target, "a target depth");
+    require_positive(mean, phrase("audit", "a mean depth above zero"));
+    require_positive(target, phrase("audit", "a target depth above zero"));
     const Ranked r = ranked(sample);
     const double needed = target / mean * r.mean * (1.0 - slack);
     double enough = 0.0;
@@ -58,8 +58,9 @@ units::Share adequacy(const Sample& sample, units::Depth mean, units::Depth targ
 
 std::optional<units::Depth> depth_for_adequacy(const Sample& sample, units::Depth target,
                                                units::Share share) {
-    require_positive(target, "a target depth");
-    if (!(share.value() > 0.0)) throw InputError("a share of 0", "a share of the ground above zero");
+    require_positive(target, phrase("audit", "a target depth above zero"));
+    if (!(share.value() > 0.0))
+        throw InputError(phrase("audit", "a share of 0"), phrase("audit", "a share of the ground above zero"));
     const Ranked r = ranked(sample);
     double reached = 0.0;
     for (const auto& [depth, weight] : r.catches) {

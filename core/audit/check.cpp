@@ -56,32 +56,33 @@ std::string reading_text(const CatchTest& test, double reading) {
 void check_reading(const CatchTest& test, const Catch& c, Findings& out) {
     const std::string column = reading_column(test.catch_unit);
     if (!std::isfinite(c.reading) || c.reading < 0.0) {
-        out.can(c, column, reading_text(test, c.reading), "a finite reading of zero or more");
+        out.can(c, column, reading_text(test, c.reading), phrase("audit", "a finite reading of zero or more"));
         return;
     }
     if (test.can_size && test.catch_unit == CatchUnit::millilitre &&
         c.reading * units::millilitre > test.can_size->quantity()) {
         out.can(c, column, reading_text(test, c.reading),
-                "no more than the can holds, " + test.can_size->text());
+                {phrase("audit", "no more than the can holds, %1"), test.can_size->text()});
     }
     const bool has_depth = test.catch_unit != CatchUnit::millilitre ||
                            (test.throat_area && test.throat_area->value > 0.0);
     if (has_depth && depth_of(test, c) > deepest_believed()) {
         out.can(c, column, reading_text(test, c.reading),
-                "a catch below " + format_shortest(deepest_believed().in(units::millimetre)) +
-                    " mm; is the unit or the throat area right?");
+                {phrase("audit", "a catch below %1 mm; is the unit or the throat area right?"),
+                 format_shortest(deepest_believed().in(units::millimetre))});
     }
     if (!c.by_station.empty()) {
         double sum = 0.0;
         for (const StationCatch& s : c.by_station) {
             if (!std::isfinite(s.reading) || s.reading < 0.0) {
-                out.can(c, column, reading_text(test, s.reading), "a finite reading of zero or more");
+                out.can(c, column, reading_text(test, s.reading),
+                        phrase("audit", "a finite reading of zero or more"));
             }
             sum += s.reading;
         }
         if (!(std::abs(sum - c.reading) <= 1e-9 * std::max(1.0, c.reading))) {
             out.can(c, column, reading_text(test, c.reading),
-                    "the sum over the stations, " + reading_text(test, sum));
+                    {phrase("audit", "the sum over the stations, %1"), reading_text(test, sum)});
         }
     }
 }
@@ -91,19 +92,22 @@ void check_position(const CatchTest& test, const Catch& c, Findings& out) {
     const bool along_a_line = test.layout == Layout::pivot || test.layout == Layout::traveller ||
                               test.layout == Layout::lateral;
     if (test.layout == Layout::irregular && !(finite(c.x) && finite(c.y))) {
-        out.can(c, "x, y", "no position", "x and y of every can that counts");
+        out.can(c, "x, y", phrase("audit", "no position"), phrase("audit", "x and y of every can that counts"));
     }
     if (test.layout == Layout::grid && c.x.has_value() != c.y.has_value()) {
-        out.can(c, "x, y", "half a position", "x and y, or neither");
+        out.can(c, "x, y", phrase("audit", "half a position"), phrase("audit", "x and y, or neither"));
     }
     // A lateral may be measured from anywhere along it, the others start at the machine.
     const bool may_be_negative = test.layout == Layout::lateral;
     if (along_a_line && !(finite(c.distance) && (may_be_negative || *c.distance >= 0.0))) {
-        out.can(c, "distance", c.distance ? format_shortest(*c.distance) : "no distance",
-                may_be_negative ? "a distance along the machine" : "a distance of zero or more");
+        out.can(c, "distance",
+                c.distance ? Sentence(format_shortest(*c.distance)) : Sentence(phrase("audit", "no distance")),
+                may_be_negative ? phrase("audit", "a distance along the machine")
+                                : phrase("audit", "a distance of zero or more"));
     }
     if (test.layout == Layout::traveller && c.side != Side::left && c.side != Side::right) {
-        out.can(c, "side", "no side", "left or right of the path, looking along the pull");
+        out.can(c, "side", phrase("audit", "no side"),
+                phrase("audit", "left or right of the path, looking along the pull"));
     }
 }
 
@@ -111,9 +115,10 @@ void check_duplicates(const CatchTest& test, Findings& out) {
     std::map<std::string, const Catch*> labels;
     std::map<std::pair<double, double>, const Catch*> places;
     for (const Catch& c : test.catches) {
-        if (c.can.empty()) out.can(c, "can", "", "a label on every can");
+        if (c.can.empty())
+            out.can(c, "can", "", phrase("audit", "a label on every can"));
         else if (!labels.emplace(c.can, &c).second) {
-            out.can(c, "can", "the label a second time", "each can once");
+            out.can(c, "can", phrase("audit", "the label a second time"), phrase("audit", "each can once"));
         }
         std::optional<std::pair<double, double>> place;
         if (test.layout == Layout::traveller && c.distance && c.side) {
@@ -126,20 +131,20 @@ void check_duplicates(const CatchTest& test, Findings& out) {
         if (!place || !c.excluded.empty()) continue;
         const auto [it, fresh] = places.emplace(*place, &c);
         if (!fresh) {
-            out.can(c, "position", "the same place as can " + it->second->can,
-                    "a place of its own for every can");
+            out.can(c, "position", {phrase("audit", "the same place as can %1"), it->second->can},
+                    phrase("audit", "a place of its own for every can"));
         }
     }
 }
 
 void check_lane(const CatchTest& test, Findings& out) {
     if (!test.lane_spacing) {
-        out.whole("lane spacing", "", "the distance between neighbouring paths");
+        out.whole("lane spacing", "", phrase("audit", "the distance between neighbouring paths"));
         return;
     }
     const double lane = test.lane_spacing->quantity().si();
     if (!std::isfinite(lane) || lane <= 0.0) {
-        out.whole("lane spacing", test.lane_spacing->text(), "a distance above zero");
+        out.whole("lane spacing", test.lane_spacing->text(), phrase("audit", "a distance above zero"));
         return;
     }
     std::vector<double> at;
@@ -157,7 +162,7 @@ void check_lane(const CatchTest& test, Findings& out) {
     const double spacing = gaps[gaps.size() / 2];
     if (lane < spacing) {
         out.whole("lane spacing", test.lane_spacing->text(),
-                  "at least the can spacing, " + format_shortest(spacing) + " m");
+                  {phrase("audit", "at least the can spacing, %1 m"), format_shortest(spacing)});
     }
 }
 
@@ -165,11 +170,11 @@ void check_stations(const CatchTest& test, Findings& out) {
     std::map<std::string, int> known;
     for (const StationRun& run : test.stations) {
         if (run.station.empty() || !known.emplace(run.station, 0).second) {
-            out.whole("station", run.station, "a name of its own for every station");
+            out.whole("station", run.station, phrase("audit", "a name of its own for every station"));
         }
         if (!std::isfinite(run.minutes) || run.minutes <= 0.0) {
             out.whole("minutes", format_shortest(run.minutes),
-                      "a run time above zero for station " + run.station);
+                      {phrase("audit", "a run time above zero for station %1"), run.station});
         }
     }
     const bool any = std::any_of(test.catches.begin(), test.catches.end(),
@@ -179,16 +184,16 @@ void check_stations(const CatchTest& test, Findings& out) {
         std::map<std::string, int> seen;
         for (const StationCatch& s : c.by_station) {
             if (!known.contains(s.station)) {
-                out.can(c, "station", s.station, "one of the stations that ran");
+                out.can(c, "station", s.station, phrase("audit", "one of the stations that ran"));
             }
             if (++seen[s.station] == 2) {
-                out.can(c, "station", s.station, "each station once for a can");
+                out.can(c, "station", s.station, phrase("audit", "each station once for a can"));
             }
         }
         for (const auto& [station, unused] : known) {
             if (!seen.contains(station)) {
-                out.can(c, "station", "no reading after station " + station,
-                        "a reading after every station, 0 when the can stayed dry");
+                out.can(c, "station", {phrase("audit", "no reading after station %1"), station},
+                        phrase("audit", "a reading after every station, 0 when the can stayed dry"));
             }
         }
     }
@@ -199,13 +204,13 @@ void check_stations(const CatchTest& test, Findings& out) {
 std::vector<Issue> check(const CatchTest& test) {
     Findings out(test);
     if (test.minutes && !(std::isfinite(*test.minutes) && *test.minutes > 0.0)) {
-        out.whole("minutes", format_shortest(*test.minutes), "a run time above zero");
+        out.whole("minutes", format_shortest(*test.minutes), phrase("audit", "a run time above zero"));
     }
     if (test.throat_area &&
         !(std::isfinite(test.throat_area->value) && test.throat_area->value > 0.0)) {
-        out.whole("throat area", test.throat_area->text(), "an area above zero");
+        out.whole("throat area", test.throat_area->text(), phrase("audit", "an area above zero"));
     } else if (!test.throat_area && test.catch_unit == CatchUnit::millilitre) {
-        out.whole("throat area", "", "the throat area of the cans, needed to turn mL into depth");
+        out.whole("throat area", "", phrase("audit", "the throat area of the cans, needed to turn mL into depth"));
     }
     std::size_t counting = 0;
     bool wet = false;
@@ -220,9 +225,10 @@ std::vector<Issue> check(const CatchTest& test) {
     check_stations(test, out);
     if (test.layout == Layout::traveller) check_lane(test, out);
     if (counting < 4) {
-        out.whole("", std::to_string(counting) + " cans that count", "at least four");
+        out.whole("", {phrase("audit", "%1 cans that count"), counting}, phrase("audit", "at least four"));
     } else if (!wet) {
-        out.whole("", "every can dry", "water in at least one can: uniformity is undefined");
+        out.whole("", phrase("audit", "every can dry"),
+                  phrase("audit", "water in at least one can: uniformity is undefined"));
     }
     return out.take();
 }
@@ -234,7 +240,8 @@ units::Depth depth_of(const CatchTest& test, const Catch& can) {
         case CatchUnit::millilitre: break;
     }
     if (!test.throat_area) {
-        throw InputError("volumes without a throat area", "the throat area of the cans");
+        throw InputError(phrase("audit", "volumes without a throat area"),
+                         phrase("audit", "the throat area of the cans"));
     }
     return can.reading * units::millilitre / test.throat_area->quantity();
 }

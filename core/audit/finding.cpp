@@ -65,11 +65,12 @@ std::vector<Issue> check(std::span<const Finding> findings, const std::string& f
     std::vector<Issue> issues;
     for (const Finding& f : findings) {
         if (!finding_kind(f.kind)) {
-            issues.push_back({{file, f.row, "finding"}, f.kind,
-                              "a finding from the list; the nearest is " + nearest_key(f.kind)});
+            issues.push_back({{file, f.row, "finding"},
+                              f.kind,
+                              {phrase("audit", "a finding from the list; the nearest is %1"), nearest_key(f.kind)}});
         }
         if (f.count < 1) {
-            issues.push_back({{file, f.row, "count"}, std::to_string(f.count), "a count of one or more"});
+            issues.push_back({{file, f.row, "count"}, f.count, phrase("audit", "a count of one or more")});
         }
     }
     return issues;

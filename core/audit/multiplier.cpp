@@ -30,8 +30,10 @@ units::LowHalfDu low_half_if_normal(units::LowQuarterDu du_lq) {
 
 Multipliers multipliers(units::LowQuarterDu du_lq, units::LowHalfDu du_lh) {
     const reference::Row& row = form("linear");
-    Multipliers m{std::nullopt, linear_multiplier(du_lq), std::nullopt,
-                  std::string(row.source()) + " [" + std::string(text_of(row.mark())) + "]"};
+    Multipliers m{std::nullopt,
+                  linear_multiplier(du_lq),
+                  std::nullopt,
+                  {phrase("audit", "%1 [%2]"), row.words("source"), words_of(row.mark())}};
     if (du_lh.value() > 0.0) m.low_half = units::Multiplier::of(1.0 / du_lh.value());
     if (du_lq.value() > 0.0) m.low_quarter = units::Multiplier::of(1.0 / du_lq.value());
     return m;

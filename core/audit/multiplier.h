@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/sentence.h"
 #include "core/units/ratio.h"
 
 #include <optional>
@@ -19,7 +20,7 @@ struct Multipliers {
     std::optional<units::Multiplier> low_half;     ///< absent when half the ground stayed dry
     units::Multiplier linear;
     std::optional<units::Multiplier> low_quarter;  ///< absent when a quarter stayed dry
-    std::string linear_source;                     ///< of a and b, with its mark
+    Sentence linear_source;                        ///< of a and b, with its mark
 };
 
 /// Where cans exist. Tests: tests/audit/multiplier_test.cpp

@@ -18,8 +18,9 @@ void require(std::span<const PressureReading> readings, const std::string& file)
     std::vector<Issue> issues;
     for (const PressureReading& r : readings) {
         if (!usable(r.pressure)) {
-            issues.push_back({{file, r.row, "pressure"}, r.place + ": " + r.pressure.text(),
-                              "a pressure above zero"});
+            issues.push_back({{file, r.row, "pressure"},
+                              r.place + ": " + r.pressure.text(),
+                              phrase("audit", "a pressure above zero")});
         }
         const bool bad_low = r.nozzle_low && !usable(*r.nozzle_low);
         const bool bad_high = r.nozzle_high && !usable(*r.nozzle_high);
@@ -27,12 +28,13 @@ void require(std::span<const PressureReading> readings, const std::string& file)
             (r.nozzle_low && r.nozzle_high &&
              r.nozzle_low->quantity() > r.nozzle_high->quantity())) {
             issues.push_back({{file, r.row, "nozzle range"},
-                              r.place + ": " + (r.nozzle_low ? r.nozzle_low->text() : "") + " to " +
-                                  (r.nozzle_high ? r.nozzle_high->text() : ""),
-                              "a range from low to high, both above zero"});
+                              {phrase("audit", "%1: %2 to %3"), r.place, r.nozzle_low ? r.nozzle_low->text() : "",
+                               r.nozzle_high ? r.nozzle_high->text() : ""},
+                              phrase("audit", "a range from low to high, both above zero")});
         }
     }
-    if (readings.empty()) issues.push_back({{file, 0, ""}, "no pressures", "at least one"});
+    if (readings.empty())
+        issues.push_back({{file, 0, ""}, phrase("audit", "no pressures"), phrase("audit", "at least one")});
     if (!issues.empty()) throw InputError(std::move(issues));
 }
 

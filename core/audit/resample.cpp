@@ -33,13 +33,13 @@ struct Columns {
 
 void require(const Sample& sample, const Resampling& how) {
     if (!(how.level > 0.0 && how.level < 1.0)) {
-        throw InputError(units::format_shortest(how.level), "a confidence level between 0 and 1");
+        throw InputError(units::format_shortest(how.level), phrase("audit", "a confidence level between 0 and 1"));
     }
     if (how.resamples < 100 || how.resamples > 10'000'000) {
-        throw InputError(std::to_string(how.resamples) + " resamples", "100 to 10,000,000");
+        throw InputError({phrase("audit", "%1 resamples"), how.resamples}, phrase("audit", "100 to 10,000,000"));
     }
     if (sample.cans.size() < 4) {
-        throw InputError(std::to_string(sample.cans.size()) + " cans", "at least four");
+        throw InputError({phrase("audit", "%1 cans"), sample.cans.size()}, phrase("audit", "at least four"));
     }
 }
 
@@ -77,8 +77,8 @@ Columns jackknife(const ResampleKernel& kernel) {
     return columns;
 }
 
-ResampledFigures collected(const ResampleKernel& kernel, Columns r, const Columns& j,
-                           const Resampling& how, std::string scheme) {
+ResampledFigures collected(const ResampleKernel& kernel, Columns r, const Columns& j, const Resampling& how,
+                           Sentence scheme) {
     const std::vector<std::int32_t> once(kernel.size(), 1);
     const DrawnFigures seen = kernel.figures(once, once.size());
     using stats::Replicates;
@@ -181,7 +181,7 @@ ResampledFigures resample_cans(const Sample& sample, QuarterRule rule, const Res
         take(times, random, n);
         return n;
     });
-    return collected(kernel, std::move(columns), jackknife(kernel), how, "cans drawn one by one");
+    return collected(kernel, std::move(columns), jackknife(kernel), how, phrase("audit", "cans drawn one by one"));
 }
 
 std::optional<ResampledFigures> resample_blocks(const Sample& sample, QuarterRule rule,
@@ -216,8 +216,8 @@ std::optional<ResampledFigures> resample_blocks(const Sample& sample, QuarterRul
         return draws;
     });
     return collected(kernel, std::move(columns), Columns(0), how,
-                     "blocks of " + units::format_fixed(ground->side, 1) +
-                         " m of neighbouring cans, wrapped at the edges");
+                     {phrase("audit", "blocks of %1 m of neighbouring cans, wrapped at the edges"),
+                      units::format_fixed(ground->side, 1)});
 }
 
 double widening_for(std::string_view figure, std::size_t cans) {
@@ -229,7 +229,7 @@ double widening_for(std::string_view figure, std::size_t cans) {
 std::optional<std::size_t> more_cans_to_halve(const Sample& sample, QuarterRule rule,
                                               const Resampling& how) {
     require(sample, how);
-    if (sample.layout == "traveller") return std::nullopt;
+    if (sample.layout.english() == "traveller") return std::nullopt;
     const ResampleKernel kernel(sample, rule);
     const std::size_t n = kernel.size();
     Resampling quick = how;

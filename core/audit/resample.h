@@ -3,6 +3,7 @@
 
 #include "core/audit/quarter_rule.h"
 #include "core/audit/sample.h"
+#include "core/sentence.h"
 #include "core/stats/bca.h"
 
 #include <cstdint>
@@ -43,7 +44,7 @@ struct ResampledFigures {
     stats::Replicates du_lh;
     stats::Replicates cu;
     stats::Replicates driest_can;  ///< mean / driest catch, the scheduling coefficient of that name
-    std::string scheme;            ///< "cans drawn one by one" or "blocks of ..."
+    Sentence scheme;               ///< "cans drawn one by one" or "blocks of ..."
     std::size_t resamples = 0;
     std::uint64_t seed = 0;
 };

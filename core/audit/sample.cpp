@@ -63,7 +63,7 @@ void add_line(const CatchTest& test, const SampleChoices& choices, Sample& sampl
     const double inner = pivot ? choices.inner_share_left_out * farthest : 0.0;
     if (pivot && !(choices.inner_share_left_out >= 0.0 && choices.inner_share_left_out < 1.0)) {
         throw InputError(units::format_shortest(choices.inner_share_left_out),
-                         "an inner share to leave out from 0 to below 1");
+                         phrase("audit", "an inner share to leave out from 0 to below 1"));
     }
     std::vector<double> at;
     for (const std::size_t i : counting(test)) {
@@ -74,15 +74,15 @@ void add_line(const CatchTest& test, const SampleChoices& choices, Sample& sampl
         at.push_back(*c.distance);
     }
     if (sample.cans.size() < 4) {
-        throw InputError(std::to_string(sample.cans.size()) + " cans beyond the inner share",
-                         "at least four");
+        throw InputError({phrase("audit", "%1 cans beyond the inner share"), sample.cans.size()},
+                         phrase("audit", "at least four"));
     }
     const std::vector<Border> borders = borders_of(at, pivot ? 0.0 : std::numeric_limits<double>::lowest());
     sample.equal_weights = false;
     if (!pivot) {
-        sample.layout = "lateral";
-        sample.weights = "length of machine each can stands for";
-        sample.coefficient = "Christiansen coefficient";
+        sample.layout = phrase("audit", "lateral");
+        sample.weights = phrase("audit", "length of machine each can stands for");
+        sample.coefficient = phrase("audit", "Christiansen coefficient");
         for (std::size_t i = 0; i < at.size(); ++i) {
             sample.cans[i].weight = borders[i].to - borders[i].from;
         }
@@ -95,63 +95,63 @@ void add_line(const CatchTest& test, const SampleChoices& choices, Sample& sampl
         }
         return;
     }
-    sample.layout = "centre pivot";
-    sample.coefficient = "Heermann-Hein coefficient";
+    sample.layout = phrase("audit", "centre pivot");
+    sample.coefficient = phrase("audit", "Heermann-Hein coefficient");
     if (choices.pivot_weights == PivotWeights::distance) {
-        sample.weights = "distance from the pivot point";
+        sample.weights = phrase("audit", "distance from the pivot point");
         for (std::size_t i = 0; i < at.size(); ++i) sample.cans[i].weight = at[i];
     } else {
-        sample.weights = "ring area";
+        sample.weights = phrase("audit", "ring area");
         for (std::size_t i = 0; i < at.size(); ++i) {
             sample.cans[i].weight =
                 (borders[i].to + borders[i].from) * (borders[i].to - borders[i].from) / 2.0;
         }
     }
     if (inner > 0.0) {
-        sample.notes.push_back("cans within the inner " +
-                               units::format_shortest(100.0 * choices.inner_share_left_out) +
-                               " % of the radius are left out");
+        sample.notes.push_back({phrase("audit", "cans within the inner %1 % of the radius are left out"),
+                                units::format_shortest(100.0 * choices.inner_share_left_out)});
     }
 }
 
 void add_traveller(const CatchTest& test, Sample& sample) {
     const Overlap overlap = overlap_lanes(test);
-    sample.layout = "traveller";
-    sample.weights = "each strip across the lane the same area";
-    sample.coefficient = "Christiansen coefficient";
+    sample.layout = phrase("audit", "traveller");
+    sample.weights = phrase("audit", "each strip across the lane the same area");
+    sample.coefficient = phrase("audit", "Christiansen coefficient");
     std::size_t number = 0;
     for (const Strip& s : overlap.strips) {
         sample.cans.push_back(
             {"strip " + std::to_string(++number), s.depth, 1.0, Point{s.middle, units::Length{}}});
     }
     sample.notes.push_back(test.opposite_pulls
-                               ? "neighbouring lanes pulled in opposite directions: two lanes shown"
-                               : "every lane pulled in the same direction");
+                               ? phrase("audit", "neighbouring lanes pulled in opposite directions: two lanes shown")
+                               : phrase("audit", "every lane pulled in the same direction"));
     const double limit = reference::Table::named("audit_limits.csv")
                              .find("limit", "traveller_edge_share")
                              ->number("value");
     if (overlap.edge_share > limit) {
-        sample.notes.push_back("the outermost can still caught " +
-                               units::format_fixed(100.0 * overlap.edge_share, 0) +
-                               " % of the largest catch: the row of cans ended before the pattern");
+        sample.notes.push_back({phrase("audit",
+                                       "the outermost can still caught %1 % of the largest catch: the row of "
+                                       "cans ended before the pattern"),
+                                units::format_fixed(100.0 * overlap.edge_share, 0)});
     }
 }
 
 void add_plane(const CatchTest& test, const SampleChoices& choices, Sample& sample) {
     for (const std::size_t i : counting(test)) sample.cans.push_back(can_of(test, test.catches[i]));
-    sample.coefficient = "Christiansen coefficient";
+    sample.coefficient = phrase("audit", "Christiansen coefficient");
     if (test.layout == Layout::grid) {
-        sample.layout = "solid-set grid";
-        sample.weights = "each can the same area";
+        sample.layout = phrase("audit", "solid-set grid");
+        sample.weights = phrase("audit", "each can the same area");
         return;
     }
-    sample.layout = "irregular positions";
+    sample.layout = phrase("audit", "irregular positions");
     if (choices.irregular_weights == IrregularWeights::equal) {
-        sample.weights = "each can the same area (positions not used)";
+        sample.weights = phrase("audit", "each can the same area (positions not used)");
         return;
     }
     sample.equal_weights = false;
-    sample.weights = "Voronoi share of the tested ground";
+    sample.weights = phrase("audit", "Voronoi share of the tested ground");
     std::vector<std::pair<double, double>> at;
     for (const std::size_t i : counting(test)) {
         at.emplace_back(*test.catches[i].x, *test.catches[i].y);
@@ -160,8 +160,9 @@ void add_plane(const CatchTest& test, const SampleChoices& choices, Sample& samp
     for (std::size_t i = 0; i < at.size(); ++i) sample.cans[i].weight = shares.share[i];
     if (shares.outline_assumed) {
         sample.notes.push_back(
-            "no outline given: tested ground taken as the cans' hull widened by half the usual "
-            "distance between neighbours");
+            phrase("audit",
+                   "no outline given: tested ground taken as the cans' hull widened by half the usual "
+                   "distance between neighbours"));
     }
 }
 

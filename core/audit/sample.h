@@ -3,6 +3,7 @@
 
 #include "core/audit/catch_test.h"
 #include "core/input_error.h"
+#include "core/sentence.h"
 
 #include <cstddef>
 #include <optional>
@@ -57,11 +58,11 @@ struct SampleCan {
 
 struct Sample {
     std::vector<SampleCan> cans;  ///< in the order of the sheet
-    std::string layout;           ///< "solid-set grid", "centre pivot" ...
-    std::string weights;          ///< "each can the same area", "distance from the pivot point" ...
-    std::string coefficient;      ///< what 1 - mean deviation / mean is called here
+    Phrase layout;                ///< "solid-set grid", "centre pivot" ...
+    Phrase weights;               ///< "each can the same area", "distance from the pivot point" ...
+    Phrase coefficient;           ///< what 1 - mean deviation / mean is called here
     bool equal_weights = true;
-    std::vector<std::string> notes;  ///< assumptions a report has to print
+    std::vector<Sentence> notes;  ///< assumptions a report has to print
 };
 
 /// Cans that are left out by their reason are not in the sample; weights are those of the rest.

@@ -279,7 +279,7 @@ std::vector<SchedulingResult> scheduling_coefficients(const Sample& sample, unit
     const auto lattice = lattice_of(sample);
     for (const double share : shares) {
         if (!(share > 0.0 && share < 1.0)) {
-            throw InputError(units::format_shortest(share), "a share of the ground between 0 and 1");
+            throw InputError(units::format_shortest(share), phrase("audit", "a share of the ground between 0 and 1"));
         }
         if (!placed) continue;
         if (lattice) results.push_back(on_lattice(*lattice, share, mean));

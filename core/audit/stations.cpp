@@ -65,14 +65,14 @@ StationSplit split_stations(const CatchTest& test) {
 CatchTest with_minutes(const CatchTest& test, const std::map<std::string, double>& minutes) {
     if (auto issues = check(test); !issues.empty()) throw InputError(std::move(issues));
     if (test.stations.empty() || !read_after_every_station(test)) {
-        throw InputError("cans read once", "cans read after every station");
+        throw InputError(phrase("audit", "cans read once"), phrase("audit", "cans read after every station"));
     }
     for (const auto& [station, m] : minutes) {
         const bool known = std::any_of(test.stations.begin(), test.stations.end(),
                                        [&s = station](const StationRun& r) { return r.station == s; });
-        if (!known) throw InputError(station, "one of the stations that ran");
+        if (!known) throw InputError(station, phrase("audit", "one of the stations that ran"));
         if (!(std::isfinite(m) && m >= 0.0)) {
-            throw InputError(units::format_shortest(m), "minutes of zero or more");
+            throw InputError(units::format_shortest(m), phrase("audit", "minutes of zero or more"));
         }
     }
     CatchTest changed = test;

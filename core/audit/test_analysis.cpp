@@ -96,8 +96,8 @@ void add_flow_depth(const CatchTest& test, TestAnalysis& a) {
     const units::Depth by_flow = depth_from_flow(test.flow->quantity(), test.lane_spacing->quantity(),
                                                  test.travel_speed->quantity());
     if (!(by_flow.si() > 0.0)) {
-        throw InputError(test.flow->text() + " at " + test.travel_speed->text(),
-                         "a flow and a travel speed above zero");
+        throw InputError({phrase("audit", "%1 at %2"), test.flow->text(), test.travel_speed->text()},
+                         phrase("audit", "a flow and a travel speed above zero"));
     }
     a.flow_depth = {by_flow, a.figures.mean, 1.0 - a.figures.mean / by_flow};
 }

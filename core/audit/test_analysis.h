@@ -11,6 +11,7 @@
 #include "core/audit/suspect.h"
 #include "core/audit/test_quality.h"
 #include "core/audit/uniformity.h"
+#include "core/sentence.h"
 
 #include <optional>
 #include <string>
@@ -34,7 +35,7 @@ AnalysisChoices usual_analysis(QuarterRule rule);
 
 /// Intervals of the figures by one scheme. Net rate in mm/h, mean in mm.
 struct FigureIntervals {
-    std::string scheme;
+    Sentence scheme;
     std::optional<stats::Interval> du_lq, du_lh, cu, sc_low_quarter, sc_driest_can, mean_mm, net_rate_mm_h;
 };
 

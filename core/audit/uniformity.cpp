@@ -37,17 +37,20 @@ double at_most_one(double ratio) { return std::min(ratio, 1.0); }
 }  // namespace
 
 units::Rate net_rate(units::Depth mean, units::Duration run) {
-    if (!(run.si() > 0.0)) throw InputError("run time of zero", "a run time above zero minutes");
+    if (!(run.si() > 0.0))
+        throw InputError(phrase("audit", "run time of zero"), phrase("audit", "a run time above zero minutes"));
     return mean / run;
 }
 
 UniformityResult analyse_sample(const Sample& sample, QuarterRule rule) {
     if (sample.cans.size() < 4) {
-        throw InputError(std::to_string(sample.cans.size()) + " cans", "at least four that count");
+        throw InputError({phrase("audit", "%1 cans"), sample.cans.size()},
+                         phrase("audit", "at least four that count"));
     }
     const Sorted s = sorted(sample);
     const double mean = mean_of(s.value, s.weight);
-    if (!(mean > 0.0)) throw InputError("every can dry", "water in at least one can");
+    if (!(mean > 0.0))
+        throw InputError(phrase("audit", "every can dry"), phrase("audit", "water in at least one can"));
 
     const LowShare quarter = low_share(s.value, s.weight, 0.25, rule);
     const LowShare half = low_share(s.value, s.weight, 0.5, QuarterRule::part_can);
@@ -73,12 +76,11 @@ UniformityResult analyse_sample(const Sample& sample, QuarterRule rule) {
     const double total = std::accumulate(s.weight.begin(), s.weight.end(), 0.0);
     const double largest = *std::max_element(s.weight.begin(), s.weight.end());
     if (sample.equal_weights && sample.cans.size() % 4 != 0) {
-        r.notes.push_back(std::to_string(sample.cans.size()) +
-                          " cans do not divide into quarters; low quarter by the rule " +
-                          std::string(text_of(rule)));
+        r.notes.push_back({phrase("audit", "%1 cans do not divide into quarters; low quarter by the rule %2"),
+                           sample.cans.size(), text_of(rule)});
     }
     if (largest > 0.25 * total) {
-        r.notes.push_back("one can stands for more than a quarter of the ground");
+        r.notes.push_back(phrase("audit", "one can stands for more than a quarter of the ground"));
     }
     return r;
 }

@@ -3,6 +3,7 @@
 
 #include "core/audit/quarter_rule.h"
 #include "core/audit/sample.h"
+#include "core/sentence.h"
 #include "core/units/ratio.h"
 
 #include <optional>
@@ -43,10 +44,10 @@ struct UniformityResult {
     units::Variation cv = units::Variation::of(0.0);
     units::StatisticalUniformity statistical_uniformity = units::StatisticalUniformity::of(0.0);
     std::optional<units::Rate> net_rate;  ///< absent without a run time and for moving machines
-    std::string layout;
-    std::string weights;
-    std::string coefficient;              ///< what `cu` is called under these weights
-    std::vector<std::string> notes;       ///< assumptions and conventions to print
+    Phrase layout;
+    Phrase weights;
+    Phrase coefficient;           ///< what `cu` is called under these weights
+    std::vector<Sentence> notes;  ///< assumptions and conventions to print
 };
 
 /// @throws InputError with every issue found, see check()

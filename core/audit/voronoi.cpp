@@ -50,7 +50,7 @@ Polygon widened_hull(Points points) {
     bg::convex_hull(cloud, hull);
     const auto extent = static_cast<double>(bg::perimeter(hull));
     if (!(bg::area(hull) > 1e-9 * extent * extent)) {
-        throw InputError("cans in one line", "positions that enclose some ground");
+        throw InputError(phrase("audit", "cans in one line"), phrase("audit", "positions that enclose some ground"));
     }
     const double out = median_nearest_distance(points) / 2.0;
     MultiPolygon wide;
@@ -62,13 +62,15 @@ Polygon widened_hull(Points points) {
 }
 
 Polygon polygon_of(Points outline) {
-    if (outline.size() < 3) throw InputError("an outline of two corners", "at least three");
+    if (outline.size() < 3)
+        throw InputError(phrase("audit", "an outline of two corners"), phrase("audit", "at least three"));
     Polygon ground;
     for (const auto& [x, y] : outline) bg::append(ground, PointXy(x, y));
     bg::correct(ground);
     std::string why;
     if (!bg::is_valid(ground, why)) {
-        throw InputError("an outline that crosses itself or has no area", "a simple ring");
+        throw InputError(phrase("audit", "an outline that crosses itself or has no area"),
+                         phrase("audit", "a simple ring"));
     }
     return ground;
 }
@@ -121,7 +123,8 @@ VoronoiShares voronoi_shares(std::span<const std::pair<double, double>> points,
     const Polygon ground = outline.empty() ? widened_hull(points) : polygon_of(outline);
     for (const auto& p : points) {
         if (!bg::covered_by(PointXy(p.first, p.second), ground)) {
-            throw InputError("a can at " + text_of(p), "cans inside the outline");
+            throw InputError({phrase("audit", "a can at %1"), text_of(p)},
+                             phrase("audit", "cans inside the outline"));
         }
     }
     double total = 0.0;
@@ -130,7 +133,8 @@ VoronoiShares voronoi_shares(std::span<const std::pair<double, double>> points,
         if (cell.outer().size() >= 4) bg::intersection(cell, ground, part);
         const double area = bg::area(part);
         if (!(area > 0.0)) {
-            throw InputError("two cans in one place", "a place of its own for every can");
+            throw InputError(phrase("audit", "two cans in one place"),
+                             phrase("audit", "a place of its own for every can"));
         }
         result.share.push_back(area);
         total += area;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/sentence.h"
 #include "core/units/quantity.h"
 
 #include <array>
@@ -37,8 +38,8 @@ struct SeasonIntervals {
     std::vector<std::optional<AccountIntervals>> areas;   ///< totals, as SeasonResult::areas
     std::vector<std::optional<AccountIntervals>> months;  ///< of the site
     std::optional<AccountIntervals> total;                ///< of the site
-    std::string method;
-    std::string source;
+    Sentence method;
+    Sentence source;
 };
 
 }  // namespace evenfall::budget

@@ -14,10 +14,10 @@ using units::Volume;
 
 namespace {
 
-void check_depth(Depth depth, const char* name) {
+void check_depth(Depth depth, Phrase name) {
     if (depth.si() >= 0.0) return;
     throw InputError(units::format_shortest(depth.in(units::millimetre)) + " mm",
-                     std::string(name) + " of zero or more");
+                     {phrase("budget", "%1 of zero or more"), name});
 }
 
 /// Printed over exact volume: 1 unless the regulation rounds.
@@ -29,7 +29,7 @@ double volume_constant(const Program& program) {
 
 double factor_of(const Program& program, bool special) {
     if (!program.factor) {
-        throw InputError(program.name, "a program with basis allowance");
+        throw InputError(program.name, phrase("budget", "a program with basis allowance"));
     }
     return special ? program.special_factor.value_or(*program.factor) : *program.factor;
 }
@@ -37,22 +37,22 @@ double factor_of(const Program& program, bool special) {
 }  // namespace
 
 Depth landscape_et(Depth reference_et, units::LandscapeCoefficient coefficient) {
-    check_depth(reference_et, "a reference ET");
+    check_depth(reference_et, phrase("budget", "a reference ET"));
     if (!(coefficient.value() >= 0.0)) {
         throw InputError(units::format_shortest(coefficient.value()),
-                         "a landscape coefficient of zero or more");
+                         phrase("budget", "a landscape coefficient of zero or more"));
     }
     return reference_et * coefficient.value();
 }
 
 Depth need_depth(Depth landscape_et, Depth effective_rain) {
-    check_depth(effective_rain, "an effective rain");
+    check_depth(effective_rain, phrase("budget", "an effective rain"));
     return std::max(Depth{}, landscape_et - effective_rain);
 }
 
 std::optional<Volume> budget(const Program& program, const BudgetTerms& terms) {
     if (!(terms.size.si() > 0.0)) {
-        throw InputError(units::format_shortest(terms.size.si()) + " m2", "an area above zero");
+        throw InputError(units::format_shortest(terms.size.si()) + " m2", phrase("budget", "an area above zero"));
     }
     if (program.basis == Basis::need) {
         return terms.need * terms.size / program.divisor_value();
@@ -71,10 +71,10 @@ std::optional<Volume> budget(const Program& program, const BudgetTerms& terms) {
 }
 
 Volume allowance(const Program& program, Depth reference_et, Area landscape, Area special) {
-    check_depth(reference_et, "a reference ET");
+    check_depth(reference_et, phrase("budget", "a reference ET"));
     if (special > landscape || special < Area{}) {
         throw InputError(units::format_shortest(special.in(units::square_foot)) + " ft2",
-                         "special landscape of zero to the whole landscape area");
+                         phrase("budget", "special landscape of zero to the whole landscape area"));
     }
     const double f = factor_of(program, false);
     const double s = factor_of(program, true);
@@ -84,13 +84,13 @@ Volume allowance(const Program& program, Depth reference_et, Area landscape, Are
 
 Volume estimated_total_use(const Program& program, Depth reference_et,
                            std::span<const Hydrozone> zones, Area special) {
-    check_depth(reference_et, "a reference ET");
+    check_depth(reference_et, phrase("budget", "a reference ET"));
     Area weighted = special;
     for (const Hydrozone& zone : zones) {
         if (zone.plant_factor < 0.0 || !(zone.efficiency.value() > 0.0)) {
-            throw InputError(units::format_shortest(zone.plant_factor) + " / " +
-                                 units::format_shortest(zone.efficiency.value()),
-                             "a plant factor of zero or more and an efficiency above zero");
+            throw InputError(
+                units::format_shortest(zone.plant_factor) + " / " + units::format_shortest(zone.efficiency.value()),
+                phrase("budget", "a plant factor of zero or more and an efficiency above zero"));
         }
         weighted += zone.size * (zone.plant_factor / zone.efficiency.value());
     }

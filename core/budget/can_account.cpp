@@ -37,7 +37,8 @@ Buckets buckets_of(std::span<const TestedCans> tests, units::LowQuarterDu target
             drawn.push_back(std::max(0.0, 1.0 + (test.shares[i] - 1.0) * k));
         }
     }
-    if (out.shares.empty()) throw InputError("no cans", "the cans of a catch test");
+    if (out.shares.empty())
+        throw InputError(phrase("budget", "no cans"), phrase("budget", "the cans of a catch test"));
     out.shares.insert(out.shares.end(), drawn.begin(), drawn.end());
     out.shares.push_back(1.0);
     out.shares.push_back(0.0);
@@ -135,15 +136,15 @@ CanAccount& CanAccount::operator+=(const CanAccount& other) {
 
 const std::array<CanLine, 8>& can_lines() {
     static constexpr std::array<CanLine, 8> lines{{
-        {"used_by_turf", "used by the turf", &CanAccount::used_by_turf, true},
-        {"uneven_unavoidable", "uneven application, unavoidable", &CanAccount::uneven_unavoidable,
+        {"used_by_turf", phrase("budget", "used by the turf"), &CanAccount::used_by_turf, true},
+        {"uneven_unavoidable", phrase("budget", "uneven application, unavoidable"), &CanAccount::uneven_unavoidable,
          true},
-        {"uneven_avoidable", "uneven application, avoidable", &CanAccount::uneven_avoidable, true},
-        {"off_target", "off target", &CanAccount::off_target, true},
-        {"leak", "leak", &CanAccount::leak, true},
-        {"over_scheduled", "over-scheduled", &CanAccount::over_scheduled, true},
-        {"stored", "left in the soil", &CanAccount::stored, true},
-        {"short", "short of the need", &CanAccount::short_of_need, false},
+        {"uneven_avoidable", phrase("budget", "uneven application, avoidable"), &CanAccount::uneven_avoidable, true},
+        {"off_target", phrase("budget", "off target"), &CanAccount::off_target, true},
+        {"leak", phrase("budget", "leak"), &CanAccount::leak, true},
+        {"over_scheduled", phrase("budget", "over-scheduled"), &CanAccount::over_scheduled, true},
+        {"stored", phrase("budget", "left in the soil"), &CanAccount::stored, true},
+        {"short", phrase("budget", "short of the need"), &CanAccount::short_of_need, false},
     }};
     return lines;
 }

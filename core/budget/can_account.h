@@ -3,6 +3,7 @@
 
 #include "core/budget/root_zone.h"
 #include "core/budget/uniformity_choice.h"
+#include "core/sentence.h"
 #include "core/units/quantity.h"
 #include "core/units/ratio.h"
 
@@ -55,7 +56,7 @@ struct CanAccount {
 
 struct CanLine {
     std::string_view key;
-    std::string_view words;
+    Phrase words;
     units::Volume CanAccount::* part;
     bool in_use;
 };

@@ -52,7 +52,8 @@ void MeteredSite::find_places() {
     for (const MeterInput& input : meters_) {
         records.push_back(input.meter);
         if (!codes.insert(input.meter.code).second) {
-            throw InputError("meter " + input.meter.code + " twice", "each meter once");
+            throw InputError({phrase("budget", "meter %1 twice"), input.meter.code},
+                             phrase("budget", "each meter once"));
         }
     }
     std::vector<bool> taken(records.size());
@@ -70,7 +71,8 @@ void MeteredSite::find_places() {
         std::optional<std::size_t> up = i;
         for (std::size_t steps = 0; up; ++steps) {
             if (steps > places_.size()) {
-                throw InputError("meter " + name(i) + " below itself", "a meter above it, or none");
+                throw InputError({phrase("budget", "meter %1 below itself"), name(i)},
+                                 phrase("budget", "a meter above it, or none"));
             }
             up = above(*up);
         }

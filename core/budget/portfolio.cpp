@@ -107,10 +107,10 @@ Portfolio portfolio(std::span<const SeasonResult> seasons, RankBy order) {
     out.order = order;
     for (const SeasonResult& season : seasons) {
         if (season.from != seasons.front().from || season.to != seasons.front().to) {
-            throw InputError("season of " + season.site + ", " + calendar::format_month(season.from) +
-                                 " to " + calendar::format_month(season.to),
-                             calendar::format_month(seasons.front().from) + " to " +
-                                 calendar::format_month(seasons.front().to));
+            throw InputError({phrase("budget", "season of %1, %2 to %3"), season.site,
+                              calendar::format_month(season.from), calendar::format_month(season.to)},
+                             {phrase("budget", "%1 to %2"), calendar::format_month(seasons.front().from),
+                              calendar::format_month(seasons.front().to)});
         }
         out.sites.push_back(site_of(season));
         if (out.months.empty()) {

@@ -16,14 +16,29 @@ namespace {
 constexpr std::string_view folder = "programs/";
 constexpr std::string_view ending = ".json";
 
-std::string rain_text(const Program& program) {
+/// "ETo x 0.8 - effective rain"
+Sentence water_of(const Program& program) {
+    const std::string factor = units::format_shortest(program.factor.value());
+    const Sentence water = program.special_factor ? Sentence{phrase("budget", "ETo x %1, special areas x %2"), factor,
+                                                             units::format_shortest(*program.special_factor)}
+                                                  : Sentence{"ETo x " + factor};
     switch (program.rain_credit) {
-        case RainCredit::effective: return " - effective rain";
+        case RainCredit::effective:
+            return {phrase("budget", "%1 - effective rain"), water};
         case RainCredit::share:
-            return " - " + units::format_shortest(program.rain_share.value()) + " x rain";
+            return {phrase("budget", "%1 - %2 x rain"), water, units::format_shortest(program.rain_share.value())};
         case RainCredit::none: break;
     }
-    return "";
+    return water;
+}
+
+/// The built-in program of that title, or null.
+const Program* built_in_with(const std::string& title) {
+    for (const std::string& name : built_in_program_names()) {
+        const Program& program = built_in_program(name);
+        if (program.title == title) return &program;
+    }
+    return nullptr;
 }
 
 }  // namespace
@@ -41,26 +56,31 @@ double Program::divisor_value() const {
     return 1.0;
 }
 
-std::string Program::formula() const {
-    std::string text = "budget = ";
-    if (basis == Basis::need) {
-        text += "need";
-    } else {
-        text += "(ETo x " + units::format_shortest(factor.value());
-        if (special_factor) {
-            text += ", special areas x " + units::format_shortest(*special_factor);
-        }
-        text += rain_text(*this) + ") x area";
-    }
+Sentence Program::title_words() const {
+    const Program* known = built_in_with(title);
+    return known == nullptr ? Sentence(title) : Sentence(Phrase{"Core", known->title.c_str()});
+}
+
+Sentence Program::source_words() const {
+    const Program* known = built_in_with(title);
+    if (known == nullptr || known->source != source) return source;
+    return Phrase{"reference", known->source.c_str()};
+}
+
+Sentence Program::formula() const {
+    Sentence text = phrase("budget", "need");
+    if (basis != Basis::need) text = {phrase("budget", "(%1) x area"), water_of(*this)};
     if (gallons_per_ft2_inch) {
-        text += " x " + units::format_shortest(*gallons_per_ft2_inch) + " gal per ft2 and inch";
+        text = {phrase("budget", "%1 x %2 gal per ft2 and inch"), text,
+                units::format_shortest(*gallons_per_ft2_inch)};
     }
     if (divisor == Divisor::efficiency) {
-        text += " / efficiency " + units::format_shortest(divisor_value());
+        text = {phrase("budget", "%1 / efficiency %2"), text, units::format_shortest(divisor_value())};
     } else if (divisor == Divisor::target_du) {
-        text += " / (0.4 + 0.6 x " + units::format_shortest(target_du.value()) + ")";
+        text = Sentence::joined({text, "(0.4 + 0.6 x " + units::format_shortest(target_du.value()) + ")"}, " / ");
     }
-    return text + (period == Period::year ? ", by the calendar year" : ", by the month");
+    if (period == Period::year) return {phrase("budget", "budget = %1, by the calendar year"), text};
+    return {phrase("budget", "budget = %1, by the month"), text};
 }
 
 std::vector<std::string> built_in_program_names() {
@@ -90,7 +110,7 @@ const Program& built_in_program(std::string_view name) {
         auto program = std::make_unique<const Program>(read_program(schemas::text(path), path));
         return *programs.emplace(one, std::move(program)).first->second;
     }
-    throw InputError(std::string(name), "a program: " + known);
+    throw InputError(name, {phrase("budget", "a program: %1"), known});
 }
 
 }  // namespace evenfall::budget

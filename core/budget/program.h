@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/reference/table.h"
+#include "core/sentence.h"
 #include "core/units/quantity.h"
 #include "core/units/ratio.h"
 
@@ -56,8 +57,11 @@ struct Program {
     units::Multiplier target_multiplier() const;
     /// What the need or the allowance is divided by.
     double divisor_value() const;
+    /// Title and source; those of a built-in program are translated.
+    Sentence title_words() const;
+    Sentence source_words() const;
     /// One sentence for a report: the formula with its numbers.
-    std::string formula() const;
+    Sentence formula() const;
 };
 
 /// Reads a program file.

@@ -28,7 +28,7 @@ class Object {
     void allow(std::span<const std::string_view> keys) const {
         for (const auto& [key, value] : json_.items()) {
             if (std::find(keys.begin(), keys.end(), key) != keys.end()) continue;
-            report(key, key, "a known key; the nearest is " + std::string(nearest_of(key, keys)));
+            report(key, key, {phrase("budget", "a known key; the nearest is %1"), nearest_of(key, keys)});
         }
     }
 
@@ -38,7 +38,7 @@ class Object {
         if (value->is_string() && !value->get_ref<const std::string&>().empty()) {
             return value->get<std::string>();
         }
-        report(key, *value, "text");
+        report(key, *value, phrase("budget", "text"));
         return {};
     }
 
@@ -49,7 +49,7 @@ class Object {
             const double number = value->get<double>();
             if (number > low && number <= high) return number;
         }
-        report(key, *value, "a number above " + shown(low) + " and up to " + shown(high));
+        report(key, *value, {phrase("budget", "a number above %1 and up to %2"), shown(low), shown(high)});
         return std::nullopt;
     }
 
@@ -63,19 +63,20 @@ class Object {
                 if (*value == name) return meaning;
                 known += (known.empty() ? "" : ", ") + std::string(name);
             }
-            report(key, *value, "one of " + known);
+            report(key, *value, {phrase("budget", "one of %1"), known});
         }
         return otherwise.value_or(choices.front().second);
     }
 
-    void forbid(const char* key, const char* why) const {
+    void forbid(const char* key, Phrase why) const {
         if (const Json* value = find(key, false)) report(key, *value, why);
     }
 
     const Json* find(const char* key, bool needed) const {
         const auto it = json_.find(key);
         if (it != json_.end()) return &*it;
-        if (needed) report(key, "nothing", "this key");
+        if (needed)
+            issues_.push_back({{file_, 0, path_ + key}, phrase("budget", "nothing"), phrase("budget", "this key")});
         return nullptr;
     }
 
@@ -98,7 +99,8 @@ class Object {
 /// Parses and refuses a key that stands twice in one object: the second would win silently.
 Json parse(std::string_view text, const std::string& file) {
     if (text.size() > largest_file) {
-        throw InputError({{file, 0, ""}, std::to_string(text.size()) + " bytes", "at most 1 MiB"});
+        throw InputError(
+            {{file, 0, ""}, {phrase("budget", "%1 bytes"), text.size()}, phrase("budget", "at most 1 MiB")});
     }
     std::vector<std::set<std::string>> open;
     std::vector<Issue> issues;
@@ -106,7 +108,9 @@ Json parse(std::string_view text, const std::string& file) {
         if (event == Json::parse_event_t::object_start) open.emplace_back();
         if (event == Json::parse_event_t::object_end) open.pop_back();
         if (event == Json::parse_event_t::key && !open.back().insert(parsed.get<std::string>()).second) {
-            issues.push_back({{file, 0, parsed.get<std::string>()}, "the key twice", "it once"});
+            issues.push_back({{file, 0, parsed.get<std::string>()},
+                              phrase("budget", "the key twice"),
+                              phrase("budget", "it once")});
         }
         return true;
     };
@@ -114,10 +118,10 @@ Json parse(std::string_view text, const std::string& file) {
     try {
         json = Json::parse(text, watch);
     } catch (const Json::exception& error) {
-        throw InputError({{file, 0, ""}, error.what(), "JSON"});
+        throw InputError({{file, 0, ""}, error.what(), phrase("budget", "JSON")});
     }
     if (!issues.empty()) throw InputError(std::move(issues));
-    if (!json.is_object()) throw InputError({{file, 0, ""}, json.type_name(), "a JSON object"});
+    if (!json.is_object()) throw InputError({{file, 0, ""}, json.type_name(), phrase("budget", "a JSON object")});
     return json;
 }
 
@@ -164,11 +168,11 @@ void read_budget(const Object& object, Program& program) {
     }
     if (!allowance) {
         for (const char* key : {"factor", "special_factor", "rain_credit", "gallons_per_ft2_inch"}) {
-            object.forbid(key, "this key only with basis allowance");
+            object.forbid(key, phrase("budget", "this key only with basis allowance"));
         }
     }
-    if (!by_share) object.forbid("rain_share", "this key only with rain_credit share");
-    if (!by_efficiency) object.forbid("efficiency", "this key only with divisor efficiency");
+    if (!by_share) object.forbid("rain_share", phrase("budget", "this key only with rain_credit share"));
+    if (!by_efficiency) object.forbid("efficiency", phrase("budget", "this key only with divisor efficiency"));
 }
 
 }  // namespace
@@ -179,7 +183,8 @@ Program read_program(std::string_view text, const std::string& file) {
     const Object outer(json, "", file, issues);
     outer.allow(outer_keys);
     if (const Json* format = outer.find("evenfall_program", true)) {
-        if (*format != 1) outer.report("evenfall_program", *format, "1, the version of this format");
+        if (*format != 1)
+            outer.report("evenfall_program", *format, phrase("budget", "1, the version of this format"));
     }
     Program program;
     program.name = outer.text("name");
@@ -194,7 +199,7 @@ Program read_program(std::string_view text, const std::string& file) {
         if (inner->is_object()) {
             read_budget(Object(*inner, "budget.", file, issues), program);
         } else {
-            outer.report("budget", *inner, "an object");
+            outer.report("budget", *inner, phrase("budget", "an object"));
         }
     }
     if (!issues.empty()) throw InputError(std::move(issues));

@@ -14,7 +14,7 @@ constexpr double pascal_per_metre = 1000.0 * 9.80665;
 
 units::Length total_head(const Pump& pump) {
     if (!pump.lift && !pump.pressure) {
-        throw InputError("pump " + pump.code, "a lift or a pressure");
+        throw InputError({phrase("budget", "pump %1"), pump.code}, phrase("budget", "a lift or a pressure"));
     }
     units::Length head;
     if (pump.lift) head += pump.lift->quantity();
@@ -23,18 +23,17 @@ units::Length total_head(const Pump& pump) {
         head += pump.pressure->quantity().si() / pascal_per_metre * units::metre;
     }
     if (!(head.si() > 0.0)) {
-        throw InputError("pump " + pump.code + ", head " + units::format_shortest(head.si()) + " m",
-                         "a total head above zero");
+        throw InputError({phrase("budget", "pump %1, head %2 m"), pump.code, units::format_shortest(head.si())},
+                         phrase("budget", "a total head above zero"));
     }
     return head;
 }
 
 units::Energy pump_energy(units::Volume volume, units::Length head, units::Efficiency efficiency) {
     if (!(efficiency.value() > 0.0) || !(volume.si() >= 0.0) || !(head.si() >= 0.0)) {
-        throw InputError(units::format_shortest(volume.si()) + " m3, " +
-                             units::format_shortest(head.si()) + " m, efficiency " +
-                             units::format_shortest(efficiency.value()),
-                         "a volume and a head of zero or more and an efficiency above zero");
+        throw InputError({phrase("budget", "%1 m3, %2 m, efficiency %3"), units::format_shortest(volume.si()),
+                          units::format_shortest(head.si()), units::format_shortest(efficiency.value())},
+                         phrase("budget", "a volume and a head of zero or more and an efficiency above zero"));
     }
     return units::Pressure::from_si(pascal_per_metre * head.si()) * volume / efficiency.value();
 }

@@ -72,53 +72,54 @@ void run_day(const Buckets& b, const Day& d) {
 void check_zone(const RootZone& z) {
     const double taw = z.available.si();
     if (!(taw > 0.0 && taw <= 2.0)) {
-        throw InputError(mm(z.available), "available water above 0 and at most 2000 mm");
+        throw InputError(mm(z.available), phrase("budget", "available water above 0 and at most 2000 mm"));
     }
     if (!(z.depletion_share > 0.0 && z.depletion_share < 1.0)) {
         throw InputError(units::format_shortest(z.depletion_share),
-                         "a depletion share p between 0 and 1");
+                         phrase("budget", "a depletion share p between 0 and 1"));
     }
     if (!(z.start_depletion.si() >= 0.0 && z.start_depletion <= z.available)) {
-        throw InputError(mm(z.start_depletion),
-                         "a starting depletion from 0 to the available water, " + mm(z.available));
+        throw InputError(
+            mm(z.start_depletion),
+            {phrase("budget", "a starting depletion from 0 to the available water, %1"), mm(z.available)});
     }
 }
 
 void check_buckets(std::span<const double> shares, std::span<const double> weights) {
-    if (shares.empty()) throw InputError("no can", "at least one can");
+    if (shares.empty()) throw InputError(phrase("budget", "no can"), phrase("budget", "at least one can"));
     for (const double s : shares) {
         if (!(s >= 0.0 && s < 1e6)) {
-            throw InputError(units::format_shortest(s), "a share of the mean of 0 or more");
+            throw InputError(units::format_shortest(s), phrase("budget", "a share of the mean of 0 or more"));
         }
     }
     if (!weights.empty() && weights.size() != shares.size()) {
-        throw InputError(std::to_string(weights.size()) + " weights",
-                         "one weight for each of the " + std::to_string(shares.size()) + " cans");
+        throw InputError({phrase("budget", "%1 weights"), weights.size()},
+                         {phrase("budget", "one weight for each of the %1 cans"), shares.size()});
     }
     double total = 0.0;
     for (const double w : weights) {
         if (!(w >= 0.0 && w < 1e12)) {
-            throw InputError(units::format_shortest(w), "a weight of 0 or more");
+            throw InputError(units::format_shortest(w), phrase("budget", "a weight of 0 or more"));
         }
         total += w;
     }
-    if (!weights.empty() && !(total > 0.0)) throw InputError("0", "weights with a sum above 0");
+    if (!weights.empty() && !(total > 0.0)) throw InputError("0", phrase("budget", "weights with a sum above 0"));
 }
 
-void check_span(std::span<const Depth> values, std::size_t days, const char* what, bool optional) {
+void check_span(std::span<const Depth> values, std::size_t days, Phrase what, bool optional) {
     if (optional && values.empty()) return;
     if (values.size() != days) {
-        throw InputError(std::to_string(values.size()) + " values of " + what,
-                         std::to_string(days) + ", one for each day");
+        throw InputError({phrase("budget", "%1 values of %2"), values.size(), what},
+                         {phrase("budget", "%1, one for each day"), days});
     }
 }
 
-void check_values(std::span<const Depth> values, const char* what, double low) {
+void check_values(std::span<const Depth> values, Phrase what, double low) {
     for (std::size_t i = 0; i < values.size(); ++i) {
         const double v = values[i].si();
         if (!(v >= low && std::isfinite(v))) {
             throw InputError(units::format_shortest(values[i].in(units::millimetre)) + " mm",
-                             std::string(what) + " of 0 mm or more on day " + std::to_string(i + 1));
+                             {phrase("budget", "%1 of 0 mm or more on day %2"), what, i + 1});
         }
     }
 }
@@ -163,15 +164,15 @@ void RootZoneBalance::clear_totals() {
 
 void RootZoneBalance::check(const RootZoneDays& days) const {
     const std::size_t n = days.crop_et.size();
-    check_span(days.rain, n, "rain", false);
-    check_span(days.irrigation, n, "irrigation", false);
-    check_span(days.intake_limit, n, "intake limit", true);
-    check_span(days.available, n, "available water", true);
-    check_values(days.crop_et, "crop ET", -1.0);
-    check_values(days.rain, "rain", 0.0);
-    check_values(days.irrigation, "irrigation", 0.0);
-    check_values(days.intake_limit, "an intake limit", 0.0);
-    check_values(days.available, "available water", 1e-6);
+    check_span(days.rain, n, phrase("budget", "rain"), false);
+    check_span(days.irrigation, n, phrase("budget", "irrigation"), false);
+    check_span(days.intake_limit, n, phrase("budget", "intake limit"), true);
+    check_span(days.available, n, phrase("budget", "available water"), true);
+    check_values(days.crop_et, phrase("budget", "crop ET"), -1.0);
+    check_values(days.rain, phrase("budget", "rain"), 0.0);
+    check_values(days.irrigation, phrase("budget", "irrigation"), 0.0);
+    check_values(days.intake_limit, phrase("budget", "an intake limit"), 0.0);
+    check_values(days.available, phrase("budget", "available water"), 1e-6);
 }
 
 void RootZoneBalance::advance(const RootZoneDays& days) {
@@ -228,7 +229,7 @@ std::vector<double> shares_of_mean(std::span<const Depth> depths, std::span<cons
     std::vector<double> values;
     for (const Depth d : depths) {
         if (!(d.si() >= 0.0 && std::isfinite(d.si()))) {
-            throw InputError(mm(d), "a catch of 0 mm or more");
+            throw InputError(mm(d), phrase("budget", "a catch of 0 mm or more"));
         }
         values.push_back(d.si());
     }
@@ -237,7 +238,7 @@ std::vector<double> shares_of_mean(std::span<const Depth> depths, std::span<cons
                                       ? std::vector<double>(values.size(), 1.0)
                                       : std::vector<double>(weights.begin(), weights.end());
     const double mean = weighted_mean(values, w);
-    if (!(mean > 0.0)) throw InputError("0 mm", "a mean catch above 0");
+    if (!(mean > 0.0)) throw InputError("0 mm", phrase("budget", "a mean catch above 0"));
     for (double& v : values) v /= mean;
     return values;
 }

@@ -23,16 +23,18 @@ namespace {
 
 void check(const SeasonInputs& in) {
     if (in.from > in.to) {
-        throw InputError(calendar::format_month(in.from) + " to " + calendar::format_month(in.to),
-                         "a range of months that runs forward");
+        throw InputError(
+            {phrase("budget", "%1 to %2"), calendar::format_month(in.from), calendar::format_month(in.to)},
+            phrase("budget", "a range of months that runs forward"));
     }
     std::set<std::string> codes;
     for (const site::Area& area : in.areas) {
         if (!codes.insert(area.code).second) {
-            throw InputError("area " + area.code + " twice", "each area once");
+            throw InputError({phrase("budget", "area %1 twice"), area.code}, phrase("budget", "each area once"));
         }
         if (!(area.size.quantity().si() > 0.0)) {
-            throw InputError("area " + area.code + " of " + area.size.text(), "an area above zero");
+            throw InputError({phrase("budget", "area %1 of %2"), area.code, area.size.text()},
+                             phrase("budget", "an area above zero"));
         }
     }
 }

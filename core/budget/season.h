@@ -13,6 +13,7 @@
 #include "core/budget/waste_account.h"
 #include "core/calendar/date.h"
 #include "core/meter/meter.h"
+#include "core/sentence.h"
 #include "core/site/site.h"
 #include "core/weather/effective_rain.h"
 #include "core/weather/landscape_coefficient.h"
@@ -77,8 +78,8 @@ struct AreaSetting {
 /// How a figure was made: for the method page of a report.
 struct Note {
     std::string topic;       ///< "reference ET", "effective rain" ...
-    std::string method;
-    std::string source;
+    Sentence method;
+    Sentence source;
     bool assumed = false;    ///< an input was assumed
 };
 
@@ -177,8 +178,8 @@ struct YearAllowance {
 
 /// Something a person should look at, about an area, a meter or the weather station.
 struct SeasonFinding {
-    std::string record;      ///< "area A-1", "meter M-2"; callers add "weather"
-    std::string sentence;
+    Sentence record;  ///< "area A-1", "meter M-2"; callers add "weather"
+    Sentence sentence;
 };
 
 struct SeasonResult {

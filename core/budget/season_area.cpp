@@ -115,7 +115,7 @@ std::optional<Depth> effective_rain_of(const weather::RainRule& rule, std::optio
         return weather::effective_rain_nrcs(*rain * whole, landscape_et * whole,
                                             rule.storage.value()) / whole;
     }
-    throw InputError(rule.name(), "a monthly rain rule: none, share or nrcs");
+    throw InputError(rule.name(), phrase("budget", "a monthly rain rule: none, share or nrcs"));
 }
 
 Depth need_with_leaching(Depth landscape_et, Depth effective_rain, double leaching) {

@@ -21,8 +21,8 @@ std::optional<Energy> energy_per_cubic_metre(std::span<const Pump> pumps) {
     Energy sum;
     for (const Pump& pump : pumps) {
         if (!(pump.share >= 0.0 && pump.share <= 1.0)) {
-            throw InputError("pump " + pump.code + ", share " + units::format_shortest(pump.share),
-                             "a share from 0 to 1");
+            throw InputError({phrase("budget", "pump %1, share %2"), pump.code, units::format_shortest(pump.share)},
+                             phrase("budget", "a share from 0 to 1"));
         }
         sum += pump_energy(units::cubic_metre, total_head(pump), pump.efficiency) * pump.share;
     }
@@ -88,14 +88,19 @@ void add_to(PeriodCost& sum, const PeriodCost& part) {
     add(sum.energy_cost_avoidable, part.energy_cost_avoidable);
 }
 
-std::string source_of(const WaterRates& water, std::span<const Pump> pumps) {
-    std::string text = water.empty() ? "no water rates" : "rates " + water.text();
-    for (const Pump& pump : pumps) {
-        text += "; pump " + pump.code + ", head " +
-                units::format_fixed(total_head(pump).in(units::metre), 1) + " m, efficiency " +
-                units::format_shortest(pump.efficiency.value());
+Sentence source_of(const WaterRates& water, std::span<const Pump> pumps) {
+    std::vector<Sentence> parts;
+    if (water.empty()) {
+        parts.emplace_back(phrase("budget", "no water rates"));
+    } else {
+        parts.push_back({phrase("budget", "rates %1"), water.text()});
     }
-    return text;
+    for (const Pump& pump : pumps) {
+        parts.push_back({phrase("budget", "pump %1, head %2 m, efficiency %3"), pump.code,
+                         units::format_fixed(total_head(pump).in(units::metre), 1),
+                         units::format_shortest(pump.efficiency.value())});
+    }
+    return Sentence::joined(std::move(parts), "; ");
 }
 
 }  // namespace
@@ -103,13 +108,14 @@ std::string source_of(const WaterRates& water, std::span<const Pump> pumps) {
 SeasonCost season_cost(const SeasonResult& season, const WaterRates& water,
                        const EnergyRates& energy, std::span<const Pump> pumps) {
     if (!water.empty() && !energy.empty() && water.currency() != energy.currency()) {
-        throw InputError("water in " + water.currency() + ", energy in " + energy.currency(),
-                         "one currency");
+        throw InputError({phrase("budget", "water in %1, energy in %2"), water.currency(), energy.currency()},
+                         phrase("budget", "one currency"));
     }
     SeasonCost out;
     out.currency = water.empty() ? energy.currency() : water.currency();
-    out.convention = "one account for the site, billed by calendar month; water not used by the turf "
-                     "is valued at the highest tiers reached";
+    out.convention = phrase("budget",
+                            "one account for the site, billed by calendar month; water not used by the "
+                            "turf is valued at the highest tiers reached");
     out.source = source_of(water, pumps);
     const auto per_volume = energy_per_cubic_metre(pumps);
     for (const SeasonMonth& month : season.months) {

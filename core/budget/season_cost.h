@@ -5,6 +5,7 @@
 #include "core/budget/waste_account.h"
 #include "core/budget/water_rate.h"
 #include "core/calendar/date.h"
+#include "core/sentence.h"
 
 #include <array>
 #include <optional>
@@ -40,8 +41,8 @@ struct SeasonCost {
     std::vector<PeriodCost> months;        ///< as SeasonResult::months
     PeriodCost total;                      ///< sums; a line is absent only when every month's is
     int months_without_bill = 0;           ///< months with use but no rate for some day
-    std::string convention;
-    std::string source;                    ///< the rates and pumps that went in
+    Sentence convention;
+    Sentence source;  ///< the rates and pumps that went in
 };
 
 /// @throws InputError when water and energy come in different currencies, or a pump's share is not

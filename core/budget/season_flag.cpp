@@ -11,55 +11,57 @@ namespace {
 struct Words {
     SeasonFlag flag;
     std::string_view key;
-    std::string_view sentence;
+    Phrase sentence;
 };
 
 constexpr std::array words{
     Words{SeasonFlag::eto_missing, "eto_missing",
-          "No reference ET for too many days: need and budget are not known."},
+          phrase("budget", "No reference ET for too many days: need and budget are not known.")},
     Words{SeasonFlag::eto_filled, "eto_filled",
-          "Days without reference ET were filled with the mean of the month's other days."},
+          phrase("budget", "Days without reference ET were filled with the mean of the month's other days.")},
     Words{SeasonFlag::eto_inputs_assumed, "eto_inputs_assumed",
-          "On some days an input of the reference ET was replaced or refused."},
+          phrase("budget", "On some days an input of the reference ET was replaced or refused.")},
     Words{SeasonFlag::rain_missing, "rain_missing",
-          "Rain was not recorded for too many days: need is not known under this rain rule."},
+          phrase("budget", "Rain was not recorded for too many days: need is not known under this rain rule.")},
     Words{SeasonFlag::rain_filled, "rain_filled",
-          "Days without a rain record were filled with the mean of the month's other days."},
+          phrase("budget", "Days without a rain record were filled with the mean of the month's other days.")},
     Words{SeasonFlag::weather_part_month, "weather_part_month",
-          "The weather record covers a part of the month; only those days are counted."},
+          phrase("budget", "The weather record covers a part of the month; only those days are counted.")},
     Words{SeasonFlag::meter_part_month, "meter_part_month",
-          "The meter readings cover a part of the month; only those days are counted."},
+          phrase("budget", "The meter readings cover a part of the month; only those days are counted.")},
     Words{SeasonFlag::meter_gap, "meter_gap",
-          "The meter record has a gap; need and budget are scaled to the time that was metered."},
-    Words{SeasonFlag::no_meter, "no_meter", "No meter: use is not known."},
-    Words{SeasonFlag::no_readings, "no_readings", "No meter readings: use is not known."},
+          phrase("budget", "The meter record has a gap; need and budget are scaled to the time that was metered.")},
+    Words{SeasonFlag::no_meter, "no_meter", phrase("budget", "No meter: use is not known.")},
+    Words{SeasonFlag::no_readings, "no_readings", phrase("budget", "No meter readings: use is not known.")},
     Words{SeasonFlag::readings_estimated, "readings_estimated",
-          "A part of the volume comes from estimated readings or lies between readings outside the "
-          "month."},
+          phrase("budget",
+                 "A part of the volume comes from estimated readings or lies between readings outside the "
+                 "month.")},
     Words{SeasonFlag::use_negative, "use_negative",
-          "The meter ran backward over the month: there is no account."},
+          phrase("budget", "The meter ran backward over the month: there is no account.")},
     Words{SeasonFlag::submeters_above, "submeters_above",
-          "The submeters add up to more than the meter above them."},
+          phrase("budget", "The submeters add up to more than the meter above them.")},
     Words{SeasonFlag::share_assumed, "share_assumed",
-          "The meter serves several areas; its volume was split by area times coefficient."},
+          phrase("budget", "The meter serves several areas; its volume was split by area times coefficient.")},
     Words{SeasonFlag::coefficient_assumed, "coefficient_assumed",
-          "The landscape coefficient was assumed."},
+          phrase("budget", "The landscape coefficient was assumed.")},
     Words{SeasonFlag::no_catch_test, "no_catch_test",
-          "No catch test: a planning value of the head type stands for the uniformity."},
+          phrase("budget", "No catch test: a planning value of the head type stands for the uniformity.")},
     Words{SeasonFlag::head_type_unknown, "head_type_unknown",
-          "Neither a catch test nor a known head type is recorded."},
-    Words{SeasonFlag::test_later, "test_later", "The catch test was made after the month."},
+          phrase("budget", "Neither a catch test nor a known head type is recorded.")},
+    Words{SeasonFlag::test_later, "test_later", phrase("budget", "The catch test was made after the month.")},
     Words{SeasonFlag::off_target_assumed, "off_target_assumed",
-          "The off-target share is not known and was counted as 0."},
+          phrase("budget", "The off-target share is not known and was counted as 0.")},
     Words{SeasonFlag::leak_not_screened, "leak_not_screened",
-          "The readings are too far apart to show a leak; it was counted as 0."},
+          phrase("budget", "The readings are too far apart to show a leak; it was counted as 0.")},
     Words{SeasonFlag::leak_above_use, "leak_above_use",
-          "The leak found is larger than the volume and was cut to it."},
+          phrase("budget", "The leak found is larger than the volume and was cut to it.")},
     Words{SeasonFlag::leaching_included, "leaching_included",
-          "The need contains the leaching requirement of salty water; rain that leaches is not "
-          "counted against it, and by cans that water shows as drained."},
-    Words{SeasonFlag::areas_missing, "areas_missing", "Some areas have no account."},
-    Words{SeasonFlag::months_missing, "months_missing", "Some months have no account."},
+          phrase("budget",
+                 "The need contains the leaching requirement of salty water; rain that leaches is not "
+                 "counted against it, and by cans that water shows as drained.")},
+    Words{SeasonFlag::areas_missing, "areas_missing", phrase("budget", "Some areas have no account.")},
+    Words{SeasonFlag::months_missing, "months_missing", phrase("budget", "Some months have no account.")},
 };
 
 const Words& find(SeasonFlag flag) {
@@ -72,7 +74,7 @@ const Words& find(SeasonFlag flag) {
 }  // namespace
 
 std::string_view key_of(SeasonFlag flag) { return find(flag).key; }
-std::string_view sentence_of(SeasonFlag flag) { return find(flag).sentence; }
+Phrase sentence_of(SeasonFlag flag) { return find(flag).sentence; }
 
 void add_flag(std::vector<SeasonFlag>& flags, SeasonFlag flag) {
     const auto at = std::lower_bound(flags.begin(), flags.end(), flag);

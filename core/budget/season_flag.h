@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/sentence.h"
+
 #include <string_view>
 #include <vector>
 
@@ -38,7 +40,7 @@ enum class SeasonFlag {
 /// Stable key for files: the enumerator's name.
 std::string_view key_of(SeasonFlag flag);
 /// A sentence for a person.
-std::string_view sentence_of(SeasonFlag flag);
+Phrase sentence_of(SeasonFlag flag);
 
 /// A set in the order of the enumeration, without doubles.
 void add_flag(std::vector<SeasonFlag>& flags, SeasonFlag flag);

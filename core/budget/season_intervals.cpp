@@ -199,12 +199,11 @@ class Run {
 SeasonIntervals season_intervals(const SeasonInputs& in, const SeasonResult& season,
                                  const IntervalChoice& choice) {
     if (choice.draws < 100 || (choice.can_draws != 0 && choice.can_draws < 100)) {
-        throw InputError(std::to_string(choice.draws) + " and " + std::to_string(choice.can_draws) +
-                             " draws",
-                         "100 draws or more, or none by cans");
+        throw InputError({phrase("budget", "%1 and %2 draws"), choice.draws, choice.can_draws},
+                         phrase("budget", "100 draws or more, or none by cans"));
     }
     if (!(choice.confidence > 0.0 && choice.confidence < 1.0)) {
-        throw InputError(units::format_shortest(choice.confidence), "a confidence between 0 and 1");
+        throw InputError(units::format_shortest(choice.confidence), phrase("budget", "a confidence between 0 and 1"));
     }
     std::vector<AreaCase> cases;
     if (choice.can_draws > 0) {
@@ -213,12 +212,11 @@ SeasonIntervals season_intervals(const SeasonInputs& in, const SeasonResult& sea
         cases = area_cases(in, weather, MeteredSite(in.meters, zone, in.from, in.to), season);
     }
     auto out = Run(season, cases, choice).run();
-    out.method = "Monte Carlo, " + std::to_string(choice.draws) + " draws (" +
-                 std::to_string(choice.can_draws) + " by cans), seed " +
-                 std::to_string(choice.seed) + ", quantiles at " +
-                 units::format_fixed(100.0 * choice.confidence, 0) +
-                 " %; off-target share, effective rain and shares of a meter are taken as they are";
-    out.source = "sizes of the uncertainties: schemas/reference/season_uncertainty.csv";
+    out.method = {phrase("budget",
+                         "Monte Carlo, %1 draws (%2 by cans), seed %3, quantiles at %4 %; off-target "
+                         "share, effective rain and shares of a meter are taken as they are"),
+                  choice.draws, choice.can_draws, choice.seed, units::format_fixed(100.0 * choice.confidence, 0)};
+    out.source = phrase("budget", "sizes of the uncertainties: schemas/reference/season_uncertainty.csv");
     return out;
 }
 

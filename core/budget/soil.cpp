@@ -42,7 +42,7 @@ std::string_view column_at(std::span<const SlopeColumn> columns, const site::Are
     const double slope = area.slope_percent.value_or(0.0);
     if (!(slope >= 0.0 && slope <= 100.0)) {
         throw InputError(units::format_shortest(slope) + " %",
-                         "a slope from 0 to 100 % for area " + area.code);
+                         {phrase("budget", "a slope from 0 to 100 % for area %1"), area.code});
     }
     std::string_view name = columns.front().name;
     for (const auto& column : columns) {
@@ -61,16 +61,21 @@ HoldingCapacity holding_capacity(const site::Area& area) {
     const auto [row, assumed] = texture_row("soils.csv", area);
     const auto low = row->maybe_number("available_low");
     const auto high = row->maybe_number("available_high");
-    std::string name(row->text("name"));
-    if (assumed) name += area.soil.empty() ? ", soil not recorded" : ", soil not in the data";
+    Sentence name = row->words("name");
+    if (assumed) {
+        const Phrase why =
+            area.soil.empty() ? phrase("budget", "soil not recorded") : phrase("budget", "soil not in the data");
+        name = Sentence::joined({name, why}, ", ");
+    }
     if (low && high) {
-        return {0.5 * (*low + *high), "middle of FAO-56 Table 19, " + name,
-                std::string(row->source()), assumed};
+        return {0.5 * (*low + *high),
+                {phrase("budget", "middle of FAO-56 Table 19, %1"), name},
+                row->words("source"),
+                assumed};
     }
     const double inches = 0.5 * (row->number("inches_per_foot_low") +
                                  row->number("inches_per_foot_high"));
-    return {inches / 12.0, "middle of inches per foot, " + name, std::string(row->source()),
-            assumed};
+    return {inches / 12.0, {phrase("budget", "middle of inches per foot, %1"), name}, row->words("source"), assumed};
 }
 
 RootDepth root_depth(const site::Area& area) {
@@ -78,12 +83,12 @@ RootDepth root_depth(const site::Area& area) {
         const auto depth = area.root_depth->quantity();
         if (!(depth.si() > 0.0 && depth.si() <= 2.0)) {
             throw InputError(area.root_depth->text(),
-                             "a root depth above 0 and at most 2 m for area " + area.code);
+                             {phrase("budget", "a root depth above 0 and at most 2 m for area %1"), area.code});
         }
-        return {depth, "the area's record", false};
+        return {depth, phrase("budget", "the area's record"), false};
     }
     const Row& row = row_of("root_zone_defaults.csv", "managed_root_depth");
-    return {units::Depth::from_si(row.number("value")), std::string(row.source()), true};
+    return {units::Depth::from_si(row.number("value")), row.words("source"), true};
 }
 
 units::Depth available_water(const HoldingCapacity& capacity, const RootDepth& roots) {
@@ -94,7 +99,7 @@ DepletionShare depletion_share(const site::Area& area) {
     const Row* row = Table::named("plants.csv").find_typed(area.plant);
     const bool assumed = row == nullptr;
     if (assumed) row = &row_of("plants.csv", stand_in_plant);
-    return {row->number("p"), std::string(row->source()), assumed};
+    return {row->number("p"), row->words("source"), assumed};
 }
 
 double adjusted_depletion_share(double p, units::Depth crop_et) {
@@ -123,9 +128,9 @@ units::Depth most_infiltrated(units::Depth mean_irrigation, units::Rate mean_rat
                               units::Rate intake, units::Depth accumulation, int cycles) {
     if (!(mean_rate.si() > 0.0)) {
         throw InputError(units::format_shortest(mean_rate.in(units::millimetre_per_hour)) + " mm/h",
-                         "an application rate above 0");
+                         phrase("budget", "an application rate above 0"));
     }
-    if (cycles < 1) throw InputError(std::to_string(cycles), "one cycle or more");
+    if (cycles < 1) throw InputError(cycles, phrase("budget", "one cycle or more"));
     return intake * (mean_irrigation / mean_rate) + static_cast<double>(cycles) * accumulation;
 }
 

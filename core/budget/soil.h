@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/sentence.h"
 #include "core/site/site.h"
 #include "core/units/quantity.h"
 
@@ -18,8 +19,8 @@ namespace evenfall::budget {
 /// Water between field capacity and wilting point, as depth of water over depth of soil.
 struct HoldingCapacity {
     double share;        ///< m3/m3; 1 in/ft is 1/12
-    std::string method;
-    std::string source;
+    Sentence method;
+    Sentence source;
     bool assumed;        ///< the soil is not recorded or not in the data: loam stands in
 };
 
@@ -30,7 +31,7 @@ HoldingCapacity holding_capacity(const site::Area& area);
 /// Depth of the managed roots.
 struct RootDepth {
     units::Depth depth;
-    std::string source;
+    Sentence source;
     bool assumed;        ///< not recorded: 0.20 m
 };
 /// @throws InputError when the recorded depth is not above 0 or is beyond 2 m
@@ -42,7 +43,7 @@ units::Depth available_water(const HoldingCapacity& capacity, const RootDepth& r
 /// Share p of the available water that the plant can use before it suffers, at ETc 5 mm/d.
 struct DepletionShare {
     double p;
-    std::string source;
+    Sentence source;
     bool assumed;        ///< the plant is not recorded or not in the data: cool-season turf
 };
 DepletionShare depletion_share(const site::Area& area);

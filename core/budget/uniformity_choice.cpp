@@ -13,8 +13,8 @@
 namespace evenfall::budget {
 namespace {
 
-std::string with_mark(const reference::Row& row) {
-    return std::string(row.source()) + " [" + std::string(reference::text_of(row.mark())) + "]";
+Sentence with_mark(const reference::Row& row) {
+    return {phrase("budget", "%1 [%2]"), row.words("source"), reference::words_of(row.mark())};
 }
 
 UniformityChoice planning_value(const site::Area& area) {
@@ -29,7 +29,7 @@ UniformityChoice planning_value(const site::Area& area) {
     choice.achieved = audit::linear_multiplier(choice.du_lq);
     choice.linear = choice.achieved;
     choice.upper_bound = units::Multiplier::of(1.0 / choice.du_lq.value());
-    choice.method = "planning value for " + std::string(row->text("words")) + ", linear form";
+    choice.method = {phrase("budget", "planning value for %1, linear form"), row->words("words")};
     choice.source = with_mark(*row);
     choice.assumed = true;
     return choice;
@@ -85,10 +85,10 @@ UniformityChoice measured(const std::vector<const audit::CatchTest*>& tests,
     if (sums.upper_known) choice.upper_bound = units::Multiplier::of(sums.upper / n);
     choice.date = tests.front()->date;
     choice.method = sums.low_half_known
-                        ? "low half of the cans, 1 / DU_LH"
-                        : "linear form, because half of the cans stayed dry in a test";
-    if (tests.size() > 1) choice.method += ", mean of the tests of the day";
-    if (sums.low_half_known) choice.source = "catch test, computed from its cans";
+                        ? phrase("budget", "low half of the cans, 1 / DU_LH")
+                        : phrase("budget", "linear form, because half of the cans stayed dry in a test");
+    if (tests.size() > 1) choice.method = {phrase("budget", "%1, mean of the tests of the day"), choice.method};
+    if (sums.low_half_known) choice.source = phrase("budget", "catch test, computed from its cans");
     return choice;
 }
 

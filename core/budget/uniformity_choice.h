@@ -4,6 +4,7 @@
 #include "core/audit/catch_test.h"
 #include "core/audit/quarter_rule.h"
 #include "core/calendar/date.h"
+#include "core/sentence.h"
 #include "core/site/site.h"
 #include "core/units/quantity.h"
 #include "core/units/ratio.h"
@@ -26,8 +27,8 @@ struct TestedCans {
 /// How evenly an area is taken to be watered, and why.
 struct UniformityChoice {
     units::Multiplier achieved = units::Multiplier::of(1.0);  ///< M of the waste account
-    std::string method;       ///< "low half of the cans", "planning value of the head type"
-    std::string source;
+    Sentence method;  ///< "low half of the cans", "planning value of the head type"
+    Sentence source;
     bool assumed = false;     ///< no test stands behind it
     bool head_type_known = true;
     units::LowQuarterDu du_lq = units::LowQuarterDu::of(1.0);

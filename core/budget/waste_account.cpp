@@ -14,16 +14,14 @@ using units::Volume;
 
 namespace {
 
-void check_volume(Volume volume, const char* name) {
+void check_volume(Volume volume, Phrase name) {
     if (std::isfinite(volume.si()) && volume.si() >= 0.0) return;
-    throw InputError(units::format_shortest(volume.si()) + " m3",
-                     std::string(name) + " of zero or more");
+    throw InputError(units::format_shortest(volume.si()) + " m3", {phrase("budget", "%1 of zero or more"), name});
 }
 
-void check_multiplier(units::Multiplier multiplier, const char* name) {
+void check_multiplier(units::Multiplier multiplier, Phrase name) {
     if (multiplier.value() >= 1.0) return;
-    throw InputError(units::format_shortest(multiplier.value()),
-                     std::string(name) + " of 1 or more");
+    throw InputError(units::format_shortest(multiplier.value()), {phrase("budget", "%1 of 1 or more"), name});
 }
 
 }  // namespace
@@ -48,25 +46,25 @@ WasteAccount& WasteAccount::operator*=(double share) {
 
 const std::array<WasteLine, 7>& waste_lines() {
     static constexpr std::array<WasteLine, 7> lines{{
-        {"used_by_turf", "used by the turf", &WasteAccount::used_by_turf, true},
-        {"uneven_unavoidable", "uneven application, unavoidable",
-         &WasteAccount::uneven_unavoidable, true},
-        {"uneven_avoidable", "uneven application, avoidable",
-         &WasteAccount::uneven_avoidable, true},
-        {"off_target", "off target", &WasteAccount::off_target, true},
-        {"leak", "leak", &WasteAccount::leak, true},
-        {"over_scheduled", "over-scheduled", &WasteAccount::over_scheduled, true},
-        {"short", "short of the need", &WasteAccount::short_of_need, false},
+        {"used_by_turf", phrase("budget", "used by the turf"), &WasteAccount::used_by_turf, true},
+        {"uneven_unavoidable", phrase("budget", "uneven application, unavoidable"), &WasteAccount::uneven_unavoidable,
+         true},
+        {"uneven_avoidable", phrase("budget", "uneven application, avoidable"), &WasteAccount::uneven_avoidable,
+         true},
+        {"off_target", phrase("budget", "off target"), &WasteAccount::off_target, true},
+        {"leak", phrase("budget", "leak"), &WasteAccount::leak, true},
+        {"over_scheduled", phrase("budget", "over-scheduled"), &WasteAccount::over_scheduled, true},
+        {"short", phrase("budget", "short of the need"), &WasteAccount::short_of_need, false},
     }};
     return lines;
 }
 
 WasteAccount waste_account(const WasteInputs& in) {
-    check_volume(in.use, "a metered volume");
-    check_volume(in.need, "a need");
-    check_volume(in.leak, "a leak");
-    check_multiplier(in.achieved, "an achieved multiplier");
-    check_multiplier(in.target, "a target multiplier");
+    check_volume(in.use, phrase("budget", "a metered volume"));
+    check_volume(in.need, phrase("budget", "a need"));
+    check_volume(in.leak, phrase("budget", "a leak"));
+    check_multiplier(in.achieved, phrase("budget", "an achieved multiplier"));
+    check_multiplier(in.target, phrase("budget", "a target multiplier"));
 
     const double m = in.achieved.value();
     const double attainable = std::min(m, in.target.value());

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/sentence.h"
 #include "core/units/quantity.h"
 #include "core/units/ratio.h"
 
@@ -67,7 +68,7 @@ struct WasteAccount {
 /// "_gal" is appended) and the words for a person.
 struct WasteLine {
     std::string_view key;
-    std::string_view words;
+    Phrase words;
     units::Volume WasteAccount::* part;
     bool in_use;  ///< false for the shortage, which is not a part of the metered volume
 };

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace evenfall::budget {
 
@@ -14,13 +15,14 @@ using calendar::Month;
 
 namespace {
 
-std::string dates_text(Date from, const std::optional<Date>& to) {
-    return calendar::format_date(from) + " to " + (to ? calendar::format_date(*to) : "further on");
+Sentence dates_text(Date from, const std::optional<Date>& to) {
+    if (!to) return {phrase("budget", "%1 to further on"), calendar::format_date(from)};
+    return {phrase("budget", "%1 to %2"), calendar::format_date(from), calendar::format_date(*to)};
 }
 
-void check_price(double price, const std::string& what) {
+void check_price(double price, const std::string& rate, PhraseOf<1> expected) {
     if (std::isfinite(price) && price >= 0.0) return;
-    throw InputError(units::format_shortest(price), what + " of zero or more");
+    throw InputError(units::format_shortest(price), {expected, rate});
 }
 
 /// Rates of the site in order of date, in one currency, no two on a day.
@@ -39,38 +41,41 @@ std::vector<Rate> rates_of(std::span<const Rate> all, const std::string& site) {
     for (std::size_t i = 0; i < rates.size(); ++i) {
         const Rate& rate = rates[i];
         if (rate.to && *rate.to < rate.from) {
-            throw InputError("rate " + rate.code + ", " + dates_text(rate.from, rate.to),
-                             "dates that run forward");
+            throw InputError({phrase("budget", "rate %1, %2"), rate.code, dates_text(rate.from, rate.to)},
+                             phrase("budget", "dates that run forward"));
         }
         if (rate.currency != rates.front().currency) {
-            throw InputError("rate " + rate.code + " in " + rate.currency,
-                             "the currency of the site's other rates, " + rates.front().currency);
+            throw InputError(
+                {phrase("budget", "rate %1 in %2"), rate.code, rate.currency},
+                {phrase("budget", "the currency of the site's other rates, %1"), rates.front().currency});
         }
         if (i == 0) continue;
         const Rate& before = rates[i - 1];
         if (!before.to || *before.to >= rate.from) {
-            throw InputError("rates " + before.code + " (" + dates_text(before.from, before.to) +
-                                 ") and " + rate.code + " (" + dates_text(rate.from, rate.to) + ")",
-                             "rates that do not overlap; both hold on " +
-                                 calendar::format_date(rate.from));
+            throw InputError(
+                {phrase("budget", "rates %1 (%2) and %3 (%4)"), before.code, dates_text(before.from, before.to),
+                 rate.code, dates_text(rate.from, rate.to)},
+                {phrase("budget", "rates that do not overlap; both hold on %1"), calendar::format_date(rate.from)});
         }
     }
     return rates;
 }
 
 void check_tiers(const WaterRate& rate) {
-    if (rate.tiers.empty()) throw InputError("rate " + rate.code, "at least one tier");
+    if (rate.tiers.empty())
+        throw InputError({phrase("budget", "rate %1"), rate.code}, phrase("budget", "at least one tier"));
     double below = 0.0;
     for (std::size_t i = 0; i < rate.tiers.size(); ++i) {
         const RateTier& tier = rate.tiers[i];
-        check_price(tier.price, "rate " + rate.code + ": a price");
+        check_price(tier.price, rate.code, phrase("budget", "rate %1: a price of zero or more"));
         const bool last = i + 1 == rate.tiers.size();
         if (last != !tier.up_to.has_value()) {
-            throw InputError("rate " + rate.code, "a last tier without a limit, and only that one");
+            throw InputError({phrase("budget", "rate %1"), rate.code},
+                             phrase("budget", "a last tier without a limit, and only that one"));
         }
         if (tier.up_to && !(*tier.up_to > below && std::isfinite(*tier.up_to))) {
-            throw InputError("rate " + rate.code + ", limit " + units::format_shortest(*tier.up_to),
-                             "limits that rise");
+            throw InputError({phrase("budget", "rate %1, limit %2"), rate.code, units::format_shortest(*tier.up_to)},
+                             phrase("budget", "limits that rise"));
         }
         below = tier.up_to.value_or(below);
     }
@@ -102,23 +107,24 @@ WaterRates::WaterRates(std::span<const WaterRate> rates, const std::string& site
     : rates_(rates_of(rates, site)) {
     for (const WaterRate& rate : rates_) {
         check_tiers(rate);
-        check_price(rate.fixed_per_month, "rate " + rate.code + ": a fixed charge");
-        check_price(rate.sewer_price.value_or(0.0), "rate " + rate.code + ": a sewer price");
+        check_price(rate.fixed_per_month, rate.code, phrase("budget", "rate %1: a fixed charge of zero or more"));
+        check_price(rate.sewer_price.value_or(0.0), rate.code,
+                    phrase("budget", "rate %1: a sewer price of zero or more"));
     }
     if (!rates_.empty()) currency_ = rates_.front().currency;
 }
 
-std::string WaterRates::text() const {
-    std::string text;
+Sentence WaterRates::text() const {
+    std::vector<Sentence> parts;
     for (const WaterRate& rate : rates_) {
-        text += (text.empty() ? "" : "; ") + rate.code + ", " + dates_text(rate.from, rate.to);
+        parts.push_back(Sentence::joined({rate.code, dates_text(rate.from, rate.to)}, ", "));
     }
-    return text;
+    return Sentence::joined(std::move(parts), "; ");
 }
 
 std::optional<Bill> WaterRates::bill(Month month, units::Volume use) const {
     if (!(use.si() >= 0.0)) {
-        throw InputError(units::format_shortest(use.si()) + " m3", "a volume of zero or more");
+        throw InputError(units::format_shortest(use.si()) + " m3", phrase("budget", "a volume of zero or more"));
     }
     const int days = calendar::days_in(month);
     int billed = 0;
@@ -140,7 +146,7 @@ std::optional<Bill> WaterRates::bill(Month month, units::Volume use) const {
 EnergyRates::EnergyRates(std::span<const EnergyRate> rates, const std::string& site)
     : rates_(rates_of(rates, site)) {
     for (const EnergyRate& rate : rates_) {
-        check_price(rate.price_per_kwh, "rate " + rate.code + ": a price");
+        check_price(rate.price_per_kwh, rate.code, phrase("budget", "rate %1: a price of zero or more"));
     }
     if (!rates_.empty()) currency_ = rates_.front().currency;
 }

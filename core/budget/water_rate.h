@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/calendar/date.h"
+#include "core/sentence.h"
 #include "core/units/measure.h"
 #include "core/units/ratio.h"
 
@@ -67,7 +68,7 @@ class WaterRates {
     bool empty() const { return rates_.empty(); }
     const std::string& currency() const { return currency_; }
     /// Codes and dates, for the method page.
-    std::string text() const;
+    Sentence text() const;
     /// Nothing when a day of the month has no rate. @throws InputError for a negative volume
     std::optional<Bill> bill(calendar::Month month, units::Volume use) const;
 

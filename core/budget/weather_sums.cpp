@@ -54,9 +54,9 @@ Filled sum_with_gaps(std::span<const std::optional<Depth>> days) {
 
 void check_rain(const weather::PlaceDay& day) {
     if (day.rain && !(day.rain->si() >= 0.0)) {
-        throw InputError("rain of " + units::format_shortest(day.rain->in(units::millimetre)) +
-                             " mm on " + calendar::format_date(day.date),
-                         "zero or more");
+        throw InputError({phrase("budget", "rain of %1 mm on %2"),
+                          units::format_shortest(day.rain->in(units::millimetre)), calendar::format_date(day.date)},
+                         phrase("budget", "zero or more"));
     }
 }
 
@@ -66,11 +66,17 @@ void add_day(DailyWeather& out, const weather::PlaceDay& day) {
     out.reference_et[i] = day.et;
     out.rain[i] = day.rain;
     out.assumed[i] = day.et && !day.flags.empty();
-    for (const std::string& remark : day.remarks) ++out.remarks[remark];
+    for (const Sentence& said : day.remarks) {
+        auto& remark = out.remarks[said.english()];
+        ++remark.days;
+        if (remark.days == 1) remark.said = said;
+    }
     if (!day.et) return;
-    auto& method = out.methods[day.method];
+    auto& method = out.methods[day.method.english()];
     ++method.days;
-    if (method.days == 1) method.source = day.source;
+    if (method.days > 1) return;
+    method.method = day.method;
+    method.source = day.source;
 }
 
 /// @param worked_out  makes a PlaceDay of a day
@@ -78,9 +84,9 @@ template <class Day, class WorkedOut>
 DailyWeather collect(std::span<const Day> days, Date from, Date to, WorkedOut worked_out) {
     for (std::size_t i = 1; i < days.size(); ++i) {
         if (days[i - 1].date < days[i].date) continue;
-        throw InputError("weather of " + calendar::format_date(days[i].date) + " after " +
-                             calendar::format_date(days[i - 1].date),
-                         "days in order, none twice");
+        throw InputError({phrase("budget", "weather of %1 after %2"), calendar::format_date(days[i].date),
+                          calendar::format_date(days[i - 1].date)},
+                         phrase("budget", "days in order, none twice"));
     }
     const auto before = [](const Day& d, Date date) { return d.date < date; };
     auto it = std::lower_bound(days.begin(), days.end(), from, before);

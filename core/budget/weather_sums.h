@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/calendar/date.h"
+#include "core/sentence.h"
 #include "core/units/quantity.h"
 #include "core/weather/place_weather.h"
 #include "core/weather/reference_et.h"
@@ -27,10 +28,16 @@ struct DailyWeather {
     std::vector<bool> assumed;  ///< an input of that day's reference ET was replaced or refused
     struct Method {
         int days = 0;
-        std::string source;
+        Sentence method;
+        Phrase source;
     };
+    struct Remark {
+        int days = 0;
+        Sentence said;
+    };
+    // By their English, so that their order is the same in every language.
     std::map<std::string, Method> methods;
-    std::map<std::string, int> remarks;  ///< what was filled, and on how many days
+    std::map<std::string, Remark> remarks;  ///< what was filled, and on how many days
 
     bool empty() const { return last < first; }
 };

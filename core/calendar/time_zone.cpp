@@ -87,7 +87,7 @@ TimeZone::TimeZone(const std::string& posix_rule) : rule_(posix_rule) {
         impl_ = std::make_shared<const Impl>(boost_rule);
     } catch (const std::exception&) {
         throw InputError(posix_rule,
-                         "a POSIX time zone rule, such as PST8PDT,M3.2.0,M11.1.0 or UTC0");
+                         phrase("calendar", "a POSIX time zone rule, such as PST8PDT,M3.2.0,M11.1.0 or UTC0"));
     }
 }
 
@@ -97,9 +97,9 @@ Instant TimeZone::to_instant(LocalTime local) const {
     if (impl_->offset(daylight) == impl_->standard + impl_->saving) return daylight;
     const Instant standard{wall - impl_->standard};
     if (impl_->offset(standard) == impl_->standard) return standard;
-    throw InputError(format_local_time(local),
-                     "a time that the clock shows there; this one is skipped in spring (" + rule_ +
-                         ")");
+    throw InputError(
+        format_local_time(local),
+        {phrase("calendar", "a time that the clock shows there; this one is skipped in spring (%1)"), rule_});
 }
 
 LocalTime TimeZone::to_local(Instant at) const {

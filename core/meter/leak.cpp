@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <algorithm>
-#include <cmath>
-
 #include "core/meter/screen_text.h"
 #include "core/meter/screens.h"
+
+#include <algorithm>
+#include <cmath>
 
 namespace evenfall::meter {
 namespace {
@@ -205,27 +205,30 @@ MeterFinding daily_finding(const ScreenInput& in, const DailyRun& run) {
         static_cast<double>((run.days.back().to - run.days.front().from).count());
     return make_finding(
         FindingKind::never_zero, in.meter.code, run.days.front().date, run.days.back().date, total,
-        "Meter " + in.meter.code + " had no day without use " +
-            days_text(run.days.front().date, run.days.back().date) + "; on its quietest days " +
-            flow_text(total / (seconds * units::second)) + " ran on, " + volume_text(total) +
-            " in all. Look for a leak: on a day without irrigation close the isolation valves one "
-            "by one and watch the meter.",
+        {phrase("meter",
+                "Meter %1 had no day without use %2; on its quietest days %3 ran on, %4 in all. Look for a leak: "
+                "on a day without irrigation close the isolation valves one by one and watch the meter."),
+         in.meter.code, days_text(run.days.front().date, run.days.back().date),
+         flow_text(total / (seconds * units::second)), volume_text(total)},
         Confidence::fair, "daily_leak_days");
 }
 
-std::string leak_sentence(const ScreenInput& in, const Run& run) {
+Sentence leak_sentence(const ScreenInput& in, const Run& run) {
     std::vector<double> lowest;
     for (const DayFloor& f : run.floors) lowest.push_back(f.lowest_hour.si());
     const units::Flow flow = Volume::from_si(median(lowest)) / units::hour;
-    const std::string head = "Meter " + in.meter.code + " never stood still for an hour " +
-                             days_text(run.floors.front().date, run.floors.back().date) +
-                             ": at least " + flow_text(flow) + " at all hours";
+    const Sentence head{phrase("meter", "Meter %1 never stood still for an hour %2: at least %3 at all hours"),
+                        in.meter.code, days_text(run.floors.front().date, run.floors.back().date), flow_text(flow)};
     if (run.round_the_clock) {
-        return head + ". That is near its flow while irrigating, so irrigation round the clock is " +
-               "likelier than a leak; look at the programs first.";
+        return {phrase("meter",
+                       "%1. That is near its flow while irrigating, so irrigation round the clock is likelier "
+                       "than a leak; look at the programs first."),
+                head};
     }
-    return head + ", " + volume_text(run.total()) + " in " + std::to_string(run.floors.size()) +
-           " days. Look for a leak: close the isolation valves one by one and watch the meter.";
+    return {phrase("meter",
+                   "%1, %2 in %3 days. Look for a leak: close the isolation valves one by one and watch the "
+                   "meter."),
+            head, volume_text(run.total()), run.floors.size()};
 }
 
 }  // namespace
@@ -321,12 +324,12 @@ std::vector<MeterFinding> overnight_flow(const ScreenInput& in) {
             const Volume v = Volume::from_si(volume);
             found.push_back(make_finding(
                 FindingKind::overnight_flow, in.meter.code, run.front().date, run.back().date, v,
-                "Meter " + in.meter.code + " passed at least " +
-                    flow_text(Volume::from_si(lowest) / units::hour) +
-                    " all through the night window " +
-                    days_text(run.front().date, run.back().date) + ", " + volume_text(v) +
-                    " in these hours, though it stood still at other hours. Look for a station " +
-                    "that runs unplanned or a valve that does not close.",
+                {phrase("meter",
+                        "Meter %1 passed at least %2 all through the night window %3, %4 in these hours, though "
+                        "it stood still at other hours. Look for a station that runs unplanned or a valve that "
+                        "does not close."),
+                 in.meter.code, flow_text(Volume::from_si(lowest) / units::hour),
+                 days_text(run.front().date, run.back().date), volume_text(v)},
                 Confidence::low, "night_nights"));
         }
         run.clear();

@@ -34,14 +34,13 @@ double screen_limit(std::string_view name) {
     return found->second;
 }
 
-MeterFinding make_finding(FindingKind kind, const std::string& meter, calendar::Date from,
-                          calendar::Date to, std::optional<units::Volume> volume,
-                          std::string sentence, Confidence confidence, std::string_view limit) {
+MeterFinding make_finding(FindingKind kind, const std::string& meter, calendar::Date from, calendar::Date to,
+                          std::optional<units::Volume> volume, Sentence sentence, Confidence confidence,
+                          std::string_view limit) {
     const reference::Row& row = limit_row(limit);
-    std::string crossed = std::string(row.text("meaning")) + ": " + std::string(row.text("value")) +
-                          " " + std::string(row.text("unit"));
-    std::string source = std::string(row.source()) + " (" +
-                         std::string(reference::text_of(row.mark())) + ")";
+    const Sentence value = Sentence::joined({row.text("value"), row.words("unit")}, " ");
+    Sentence crossed = Sentence::joined({row.words("meaning"), value}, ": ");
+    Sentence source{phrase("meter", "%1 (%2)"), row.words("source"), reference::words_of(row.mark())};
     return {kind,       meter,          from, to, volume, std::move(sentence), confidence,
             std::move(crossed), std::move(source)};
 }
@@ -58,9 +57,9 @@ std::string flow_text(units::Flow flow) {
            units::format_grouped(flow.in(units::cubic_metre_per_hour), 2) + " m3/h)";
 }
 
-std::string days_text(calendar::Date from, calendar::Date to) {
-    if (from == to) return "on " + calendar::format_date(from);
-    return "from " + calendar::format_date(from) + " to " + calendar::format_date(to);
+Sentence days_text(calendar::Date from, calendar::Date to) {
+    if (from == to) return {phrase("meter", "on %1"), calendar::format_date(from)};
+    return {phrase("meter", "from %1 to %2"), calendar::format_date(from), calendar::format_date(to)};
 }
 
 double median(std::vector<double> values) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/meter/screens.h"
+#include "core/sentence.h"
 
 #include <string>
 #include <string_view>
@@ -14,16 +15,16 @@ namespace evenfall::meter {
 double screen_limit(std::string_view name);
 
 /// A finding that carries the limit's value and source.
-MeterFinding make_finding(FindingKind kind, const std::string& meter, calendar::Date from,
-                          calendar::Date to, std::optional<units::Volume> volume,
-                          std::string sentence, Confidence confidence, std::string_view limit);
+MeterFinding make_finding(FindingKind kind, const std::string& meter, calendar::Date from, calendar::Date to,
+                          std::optional<units::Volume> volume, Sentence sentence, Confidence confidence,
+                          std::string_view limit);
 
 /// "12,300 gal (46.6 m3)"
 std::string volume_text(units::Volume volume);
 /// "4.2 gpm (0.95 m3/h)"
 std::string flow_text(units::Flow flow);
 /// "on 2024-06-03" or "from 2024-06-03 to 2024-06-19"
-std::string days_text(calendar::Date from, calendar::Date to);
+Sentence days_text(calendar::Date from, calendar::Date to);
 
 /// Middle value; the mean of the two middle ones for an even count. Zero for none.
 double median(std::vector<double> values);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/meter/screens.h"
 
+#include "core/calendar/month_words.h"
 #include "core/meter/screen_text.h"
 #include "core/reference/table.h"
 
@@ -75,10 +76,14 @@ void screen_stuck_run(const ScreenInput& in, std::span<const Reading> run,
     if (!needs.empty() && !thirsty) return;  // off season: standing still is right
     found.push_back(make_finding(
         FindingKind::stuck_register, in.meter.code, from, to, std::nullopt,
-        "Meter " + in.meter.code + " stood at " + units::format_shortest(run.front().value) + " " +
-            days_text(from, to) + " over " + std::to_string(run.size()) + " readings" +
-            (thirsty ? ", though the turf needed water. Check that the register turns."
-                     : ". If water ran in this time the register is stuck."),
+        thirsty ? Sentence(phrase("meter",
+                                  "Meter %1 stood at %2 %3 over %4 readings, though the turf needed water. "
+                                  "Check that the register turns."),
+                           in.meter.code, units::format_shortest(run.front().value), days_text(from, to), run.size())
+                : Sentence(phrase("meter",
+                                  "Meter %1 stood at %2 %3 over %4 readings. If water ran in this time the "
+                                  "register is stuck."),
+                           in.meter.code, units::format_shortest(run.front().value), days_text(from, to), run.size()),
         thirsty ? Confidence::fair : Confidence::low, "stuck_days"));
 }
 
@@ -94,31 +99,46 @@ std::optional<double> largest_flow_gpm(const Meter& meter) {
 
 }  // namespace
 
-std::string_view text_of(FindingKind kind) {
+Phrase text_of(FindingKind kind) {
     switch (kind) {
-        case FindingKind::never_zero: return "never-zero days";
-        case FindingKind::overnight_flow: return "overnight flow";
-        case FindingKind::use_without_need: return "use without need";
-        case FindingKind::spike: return "spike";
-        case FindingKind::stuck_register: return "stuck register";
-        case FindingKind::gap: return "gap";
-        case FindingKind::impossible_flow: return "impossible flow";
-        case FindingKind::register_fell: return "register fell";
-        case FindingKind::ran_backward: return "ran backward";
-        case FindingKind::overlap: return "overlapping volumes";
-        case FindingKind::master_sub: return "master against submeters";
-        case FindingKind::bill_differs: return "bill against readings";
+        case FindingKind::never_zero:
+            return phrase("meter", "never-zero days");
+        case FindingKind::overnight_flow:
+            return phrase("meter", "overnight flow");
+        case FindingKind::use_without_need:
+            return phrase("meter", "use without need");
+        case FindingKind::spike:
+            return phrase("meter", "spike");
+        case FindingKind::stuck_register:
+            return phrase("meter", "stuck register");
+        case FindingKind::gap:
+            return phrase("meter", "gap");
+        case FindingKind::impossible_flow:
+            return phrase("meter", "impossible flow");
+        case FindingKind::register_fell:
+            return phrase("meter", "register fell");
+        case FindingKind::ran_backward:
+            return phrase("meter", "ran backward");
+        case FindingKind::overlap:
+            return phrase("meter", "overlapping volumes");
+        case FindingKind::master_sub:
+            return phrase("meter", "master against submeters");
+        case FindingKind::bill_differs:
+            return phrase("meter", "bill against readings");
     }
-    return "";
+    return {};
 }
 
-std::string_view text_of(Confidence confidence) {
+Phrase text_of(Confidence confidence) {
     switch (confidence) {
-        case Confidence::low: return "low";
-        case Confidence::fair: return "fair";
-        case Confidence::high: return "high";
+        case Confidence::low:
+            return phrase("meter", "low");
+        case Confidence::fair:
+            return phrase("meter", "fair");
+        case Confidence::high:
+            return phrase("meter", "high");
     }
-    return "";
+    return {};
 }
 
 std::vector<MeterFinding> use_without_need(const ScreenInput& in,
@@ -139,13 +159,12 @@ std::vector<MeterFinding> use_without_need(const ScreenInput& in,
                                        [&](const MonthNeed& n) { return n.month == m.month; });
         if (need == needs.end() || need->need.si() > 0 || !m.volume) continue;
         if (!(m.volume->si() > least) || !(m.volume->si() > 0)) continue;
-        found.push_back(make_finding(
-            FindingKind::use_without_need, in.meter.code, calendar::first_day(m.month),
-            calendar::last_day(m.month), m.volume,
-            "Meter " + in.meter.code + " passed " + volume_text(*m.volume) + " in " +
-                calendar::format_month_name(m.month) +
-                ", a month in which the turf needed no water.",
-            m.estimated_share > 0.5 ? Confidence::low : Confidence::fair, "no_need_share"));
+        found.push_back(
+            make_finding(FindingKind::use_without_need, in.meter.code, calendar::first_day(m.month),
+                         calendar::last_day(m.month), m.volume,
+                         {phrase("meter", "Meter %1 passed %2 in %3, a month in which the turf needed no water."),
+                          in.meter.code, volume_text(*m.volume), calendar::month_words(m.month)},
+                         m.estimated_share > 0.5 ? Confidence::low : Confidence::fair, "no_need_share"));
     }
     return found;
 }
@@ -177,10 +196,11 @@ std::vector<MeterFinding> spikes(const ScreenInput& in) {
         const Volume above = Volume::from_si(v - middle);
         found.push_back(make_finding(
             FindingKind::spike, in.meter.code, date, date, above,
-            "Meter " + in.meter.code + " passed " + volume_text(volume) + " on " +
-                calendar::format_date(date) + ", " + units::format_fixed(v / middle, 1) +
-                " times the usual watered day around it (" + volume_text(Volume::from_si(middle)) +
-                "). A broken line, a hydrant or a misread register.",
+            {phrase("meter",
+                    "Meter %1 passed %2 on %3, %4 times the usual watered day around it (%5). A broken line, a "
+                    "hydrant or a misread register."),
+             in.meter.code, volume_text(volume), calendar::format_date(date), units::format_fixed(v / middle, 1),
+             volume_text(Volume::from_si(middle))},
             Confidence::fair, "spike_times"));
     }
     return found;
@@ -228,16 +248,16 @@ std::vector<MeterFinding> gaps(const ScreenInput& in) {
     std::vector<MeterFinding> found;
     const auto report = [&](Instant from, Instant to, std::optional<Volume> volume) {
         const double hours = static_cast<double>((to - from).count()) / 3600;
-        const std::string length = hours < 72 ? units::format_fixed(hours, 1) + " hours"
-                                              : units::format_fixed(hours / 24, 1) + " days";
+        const Sentence length = hours < 72 ? Sentence(phrase("meter", "%1 hours"), units::format_fixed(hours, 1))
+                                           : Sentence(phrase("meter", "%1 days"), units::format_fixed(hours / 24, 1));
+        const Sentence silence{phrase("meter", "Meter %1 has no reading for %2, from %3 to %4"), in.meter.code,
+                               length, calendar::format_local_time(in.zone.to_local(from)),
+                               calendar::format_local_time(in.zone.to_local(to))};
         found.push_back(make_finding(
             FindingKind::gap, in.meter.code, in.zone.day_of(from), in.zone.day_of(to), volume,
-            "Meter " + in.meter.code + " has no reading for " + length + ", from " +
-                calendar::format_local_time(in.zone.to_local(from)) + " to " +
-                calendar::format_local_time(in.zone.to_local(to)) +
-                (volume ? "; the volume in between, " + volume_text(*volume) +
-                              ", is known but its days are not."
-                        : "; what passed in between is not known."),
+            volume ? Sentence(phrase("meter", "%1; the volume in between, %2, is known but its days are not."),
+                              silence, volume_text(*volume))
+                   : Sentence(phrase("meter", "%1; what passed in between is not known."), silence),
             Confidence::high, "gap_times"));
     };
     for (std::size_t i = 0; i < intervals.size(); ++i) {
@@ -275,11 +295,11 @@ std::vector<MeterFinding> impossible_flow(const ScreenInput& in) {
         }
         found.push_back(make_finding(
             FindingKind::impossible_flow, in.meter.code, from, to, v.volume,
-            "Meter " + in.meter.code + " shows a mean flow of " + flow_text(flow) + " " +
-                days_text(from, to) + "; the largest normal flow of its size (" +
-                in.meter.size->text() + ") is " +
-                flow_text(*largest * units::gallon_per_minute) +
-                ". Check the reading, the register unit and the multiplier.",
+            {phrase("meter",
+                    "Meter %1 shows a mean flow of %2 %3; the largest normal flow of its size (%4) is %5. "
+                    "Check the reading, the register unit and the multiplier."),
+             in.meter.code, flow_text(flow), days_text(from, to), in.meter.size->text(),
+             flow_text(*largest * units::gallon_per_minute)},
             Confidence::high, "over_size_times"));
     }
     return found;
@@ -290,29 +310,32 @@ std::vector<MeterFinding> record_problems(const ScreenInput& in) {
     for (const RecordProblem& p : in.record.problems) {
         const Date from = in.zone.day_of(p.from);
         const Date to = in.zone.day_of(p.to);
-        const std::string head = "Meter " + in.meter.code + " ";
         switch (p.kind) {
             case ProblemKind::register_fell:
                 found.push_back(make_finding(
                     FindingKind::register_fell, in.meter.code, from, to, std::nullopt,
-                    head + "shows less at the end than at the start " + days_text(from, to) +
-                        ". Without the number of digits of its register this is no volume: it " +
-                        "may have rolled over, been exchanged or been misread.",
+                    {phrase("meter",
+                            "Meter %1 shows less at the end than at the start %2. Without the number of digits "
+                            "of its register this is no volume: it may have rolled over, been exchanged or "
+                            "been misread."),
+                     in.meter.code, days_text(from, to)},
                     Confidence::high, "backward_share"));
                 break;
             case ProblemKind::ran_backward:
                 found.push_back(make_finding(
                     FindingKind::ran_backward, in.meter.code, from, to, p.volume,
-                    head + "ran backward by " + volume_text(-p.volume) + " " +
-                        days_text(from, to) + ". Water may have flowed back into the supply: " +
-                        "have the backflow preventer tested by a licensed tester.",
+                    {phrase("meter",
+                            "Meter %1 ran backward by %2 %3. Water may have flowed back into the supply: have "
+                            "the backflow preventer tested by a licensed tester."),
+                     in.meter.code, volume_text(-p.volume), days_text(from, to)},
                     Confidence::fair, "backward_share"));
                 break;
             case ProblemKind::overlap:
                 found.push_back(make_finding(
                     FindingKind::overlap, in.meter.code, from, to, p.volume,
-                    head + "has two volumes for the same time " + days_text(from, to) + "; " +
-                        volume_text(p.volume) + " of the later one was left out.",
+                    {phrase("meter",
+                            "Meter %1 has two volumes for the same time %2; %3 of the later one was left out."),
+                     in.meter.code, days_text(from, to), volume_text(p.volume)},
                     Confidence::high, "gap_least"));
                 break;
         }
@@ -330,16 +353,16 @@ std::vector<MeterFinding> master_against_submeters(const std::string& master,
         const bool lost = share > screen_limit("master_share");
         const bool excess = share < -screen_limit("master_excess");
         if (!lost && !excess) continue;
-        const std::string in_month = " in " + calendar::format_month_name(m.month);
         found.push_back(make_finding(
-            FindingKind::master_sub, master, calendar::first_day(m.month),
-            calendar::last_day(m.month), m.unaccounted,
-            lost ? "Master meter " + master + " passed " + volume_text(*m.unaccounted) +
-                       " more than its submeters" + in_month + " (" + percent_text(share) +
-                       " unaccounted). A leak between them, an unmetered use or a slow submeter."
-                 : "The submeters of " + master + " passed " + volume_text(-*m.unaccounted) +
-                       " more than the master meter" + in_month +
-                       ". One of the meters, units or multipliers is wrong.",
+            FindingKind::master_sub, master, calendar::first_day(m.month), calendar::last_day(m.month), m.unaccounted,
+            lost ? Sentence(phrase("meter",
+                                   "Master meter %1 passed %2 more than its submeters in %3 (%4 unaccounted). A "
+                                   "leak between them, an unmetered use or a slow submeter."),
+                            master, volume_text(*m.unaccounted), calendar::month_words(m.month), percent_text(share))
+                 : Sentence(phrase("meter",
+                                   "The submeters of %1 passed %2 more than the master meter in %3. One of the "
+                                   "meters, units or multipliers is wrong."),
+                            master, volume_text(-*m.unaccounted), calendar::month_words(m.month)),
             Confidence::fair, lost ? "master_share" : "master_excess"));
     }
     return found;
@@ -366,10 +389,17 @@ std::vector<MeterFinding> bill_against_readings(const ScreenInput& in,
         const Date last = b.to - days{1};
         found.push_back(make_finding(
             FindingKind::bill_differs, in.meter.code, b.from, last, difference,
-            "The bill of meter " + in.meter.code + " " + days_text(b.from, last) + " says " +
-                volume_text(billed) + ", the readings say " + volume_text(*use.volume) + ": " +
-                volume_text(Volume::from_si(size)) + (difference.si() > 0 ? " too much" : " too little") +
-                " was billed, or the unit differs.",
+            difference.si() > 0
+                ? Sentence(phrase("meter",
+                                  "The bill of meter %1 %2 says %3, the readings say %4: %5 too much was billed, "
+                                  "or the unit differs."),
+                           in.meter.code, days_text(b.from, last), volume_text(billed), volume_text(*use.volume),
+                           volume_text(Volume::from_si(size)))
+                : Sentence(phrase("meter",
+                                  "The bill of meter %1 %2 says %3, the readings say %4: %5 too little was "
+                                  "billed, or the unit differs."),
+                           in.meter.code, days_text(b.from, last), volume_text(billed), volume_text(*use.volume),
+                           volume_text(Volume::from_si(size))),
             use.estimated_share > 0.25 ? Confidence::low : Confidence::fair, "bill_share"));
     }
     return found;

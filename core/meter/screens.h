@@ -5,6 +5,7 @@
 #include "core/calendar/time_zone.h"
 #include "core/meter/meter.h"
 #include "core/meter/use.h"
+#include "core/sentence.h"
 #include "core/units/quantity.h"
 
 #include <optional>
@@ -36,8 +37,8 @@ enum class FindingKind {
 
 enum class Confidence { low, fair, high };
 
-std::string_view text_of(FindingKind kind);
-std::string_view text_of(Confidence confidence);
+Phrase text_of(FindingKind kind);
+Phrase text_of(Confidence confidence);
 
 struct MeterFinding {
     FindingKind kind;
@@ -45,10 +46,10 @@ struct MeterFinding {
     calendar::Date from;
     calendar::Date to;  ///< last day, included
     std::optional<units::Volume> volume;  ///< lost, in doubt or missing; nothing when unknown
-    std::string sentence;                 ///< for a person, in gallons and cubic metres
+    Sentence sentence;                    ///< for a person, in gallons and cubic metres
     Confidence confidence;
-    std::string limit;   ///< the limit that was crossed, with its value
-    std::string source;  ///< where the limit comes from
+    Sentence limit;   ///< the limit that was crossed, with its value
+    Sentence source;  ///< where the limit comes from
 };
 
 /// A meter with its record, ready to be screened.

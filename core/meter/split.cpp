@@ -15,7 +15,8 @@ constexpr double share_slack = 0.0015;
 double weight_of(const SplitInput& a, SplitRule rule) {
     if (rule != SplitRule::minutes_times_flow) return a.size.si() * a.coefficient;
     if (!a.run_time || !a.flow) {
-        throw InputError("area " + a.area, "a run time and a flow, to split by minutes x flow");
+        throw InputError({phrase("meter", "area %1"), a.area},
+                         phrase("meter", "a run time and a flow, to split by minutes x flow"));
     }
     return (*a.flow * *a.run_time).si();
 }
@@ -33,8 +34,8 @@ std::vector<SplitPart> by_weight(std::span<const SplitInput> areas, SplitRule ru
             continue;
         }
         if (!(sum > 0)) {
-            throw InputError("area " + a.area,
-                             "a size and coefficient above zero for at least one area of the meter");
+            throw InputError({phrase("meter", "area %1"), a.area},
+                             phrase("meter", "a size and coefficient above zero for at least one area of the meter"));
         }
         const double share = std::min(1.0, whole * weight_of(a, rule) / sum);
         parts.push_back({a.area, units::Share::of(share), rule != SplitRule::minutes_times_flow});
@@ -51,7 +52,7 @@ std::vector<SplitPart> by_given(std::span<const SplitInput> areas) {
     }
     const double limit = share_slack * static_cast<double>(areas.size());
     if (given > 1 + limit || (!some_without && given < 1 - limit)) {
-        throw InputError(units::format_shortest(given), "shares of the meter that add up to 1");
+        throw InputError(units::format_shortest(given), phrase("meter", "shares of the meter that add up to 1"));
     }
     if (some_without) {
         return by_weight(areas, SplitRule::area_times_coefficient, std::max(0.0, 1 - given), true);
@@ -65,13 +66,16 @@ std::vector<SplitPart> by_given(std::span<const SplitInput> areas) {
 
 }  // namespace
 
-std::string_view text_of(SplitRule rule) {
+Phrase text_of(SplitRule rule) {
     switch (rule) {
-        case SplitRule::given_shares: return "by the shares given";
-        case SplitRule::area_times_coefficient: return "by area x coefficient";
-        case SplitRule::minutes_times_flow: return "by run time x flow";
+        case SplitRule::given_shares:
+            return phrase("meter", "by the shares given");
+        case SplitRule::area_times_coefficient:
+            return phrase("meter", "by area x coefficient");
+        case SplitRule::minutes_times_flow:
+            return phrase("meter", "by run time x flow");
     }
-    return "";
+    return {};
 }
 
 std::vector<SplitPart> split_meter(std::span<const SplitInput> areas, SplitRule rule) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/sentence.h"
 #include "core/site/site.h"
 #include "core/units/quantity.h"
 #include "core/units/ratio.h"
@@ -23,7 +24,7 @@ namespace evenfall::meter {
 
 enum class SplitRule { given_shares, area_times_coefficient, minutes_times_flow };
 
-std::string_view text_of(SplitRule rule);
+Phrase text_of(SplitRule rule);
 
 struct SplitInput {
     std::string area;                   ///< code

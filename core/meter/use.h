@@ -4,6 +4,7 @@
 #include "core/calendar/date.h"
 #include "core/calendar/time_zone.h"
 #include "core/meter/meter.h"
+#include "core/sentence.h"
 #include "core/units/quantity.h"
 
 #include <optional>
@@ -33,8 +34,8 @@
 /// units NIST SP 811. Tests: tests/meter/use_test.cpp
 namespace evenfall::meter {
 
-inline constexpr std::string_view method_linear = "linear between readings";
-inline constexpr std::string_view method_weighted = "by daily weight between readings";
+inline constexpr Phrase method_linear = phrase("meter", "linear between readings");
+inline constexpr Phrase method_weighted = phrase("meter", "by daily weight between readings");
 
 /// The water that passed between two moments.
 struct VolumeInterval {

@@ -15,10 +15,12 @@
 namespace evenfall::reference {
 namespace {
 
-constexpr std::array mark_names{
-    std::pair{Mark::seen, "seen"},       std::pair{Mark::part, "part"},
-    std::pair{Mark::memory, "memory"},   std::pair{Mark::derived, "derived"},
-    std::pair{Mark::constructed, "constructed"}, std::pair{Mark::practice, "practice"}};
+constexpr std::array mark_names{std::pair{Mark::seen, phrase("reference", "seen")},
+                                std::pair{Mark::part, phrase("reference", "part")},
+                                std::pair{Mark::memory, phrase("reference", "memory")},
+                                std::pair{Mark::derived, phrase("reference", "derived")},
+                                std::pair{Mark::constructed, phrase("reference", "constructed")},
+                                std::pair{Mark::practice, phrase("reference", "practice")}};
 
 /// Cells of one line; a cell may be quoted, with "" for a quote. Our own files hold no line breaks
 /// inside quotes; files from users are read by core/exchange.
@@ -43,18 +45,22 @@ std::vector<std::string> cells_of(std::string_view line) {
 
 }  // namespace
 
-std::string_view text_of(Mark mark) {
+std::string_view text_of(Mark mark) { return words_of(mark).english(); }
+
+Phrase words_of(Mark mark) {
     for (const auto& [m, name] : mark_names) {
         if (m == mark) return name;
     }
-    return "";
+    return {};
 }
 
-std::string_view Row::text(std::string_view column) const {
+const std::string& Row::cell(std::string_view column) const {
     const auto it = std::find(header_->begin(), header_->end(), column);
     if (it == header_->end()) throw std::logic_error("no reference column " + std::string(column));
     return cells_[static_cast<std::size_t>(it - header_->begin())];
 }
+
+std::string_view Row::text(std::string_view column) const { return cell(column); }
 
 std::optional<double> Row::maybe_number(std::string_view column) const {
     const std::string_view cell = text(column);
@@ -73,7 +79,7 @@ double Row::number(std::string_view column) const {
 Mark Row::mark() const {
     const std::string_view name = text("mark");
     for (const auto& [m, known] : mark_names) {
-        if (known == name) return m;
+        if (known.english() == name) return m;
     }
     throw std::logic_error("unknown mark " + std::string(name));
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/sentence.h"
+
 #include <cstddef>
 #include <optional>
 #include <string>
@@ -20,6 +22,7 @@ namespace evenfall::reference {
 enum class Mark { seen, part, memory, derived, constructed, practice };
 
 std::string_view text_of(Mark mark);
+Phrase words_of(Mark mark);
 
 class Row {
   public:
@@ -31,10 +34,13 @@ class Row {
     /// Nothing when the cell is empty.
     std::optional<double> maybe_number(std::string_view column) const;
     std::string_view source() const { return text("source"); }
+    /// A cell that holds words for people; they stand in app/desktop/data_words.cpp for translation.
+    Phrase words(std::string_view column) const { return {"reference", cell(column).c_str()}; }
     Mark mark() const;
 
   private:
     friend class Table;
+    const std::string& cell(std::string_view column) const;
     Row(const std::vector<std::string>* header, std::vector<std::string> cells)
         : header_(header), cells_(std::move(cells)) {}
     const std::vector<std::string>* header_;

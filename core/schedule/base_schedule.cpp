@@ -24,20 +24,21 @@ struct Placed {
     const Station* station;
     const AreaPlan* area;
     Rate rate;
-    std::string source;
+    Sentence source;
 };
 
 void check(std::span<const AreaPlan> areas, std::span<const Station> stations,
            const std::optional<WateringRule>& rule) {
     if (rule && (rule->days_a_week() == 0 || rule->stations_at_once < 1 ||
                  rule->starts == rule->ends)) {
-        throw InputError("watering rule of site " + rule->site,
-                         "at least one day, a window and one station at a time or more");
+        throw InputError({phrase("schedule", "watering rule of site %1"), rule->site},
+                         phrase("schedule", "at least one day, a window and one station at a time or more"));
     }
     std::set<std::string> codes;
     for (const Station& station : stations) {
         if (!codes.insert(station.code).second) {
-            throw InputError("station " + station.code + " twice", "each station once");
+            throw InputError({phrase("schedule", "station %1 twice"), station.code},
+                             phrase("schedule", "each station once"));
         }
     }
     for (const AreaPlan& area : areas) {
@@ -46,11 +47,13 @@ void check(std::span<const AreaPlan> areas, std::span<const Station> stations,
                                      areas.front().months.begin(),
                                      [](const auto& a, const auto& b) { return a.month == b.month; });
         if (area.months.empty() || !same) {
-            throw InputError("area " + area.area, "the same months for every area, at least one");
+            throw InputError({phrase("schedule", "area %1"), area.area},
+                             phrase("schedule", "the same months for every area, at least one"));
         }
         if (!(area.available.si() > 0.0) || !(area.depletion_share > 0.0) ||
             !(area.intake.si() > 0.0) || !(area.accumulation.si() > 0.0)) {
-            throw InputError("area " + area.area, "soil figures above zero");
+            throw InputError({phrase("schedule", "area %1"), area.area},
+                             phrase("schedule", "soil figures above zero"));
         }
     }
 }
@@ -61,8 +64,11 @@ std::optional<Placed> place(const Station& station, const AreaPlan& area) {
     }
     if (area.full_circle_rate && area.full_circle_rate->si() > 0.0) {
         const double arc = station.arc_degrees.value_or(360.0);
-        return Placed{&station, &area, *area.full_circle_rate * (360.0 / arc),
-                      area.rate_source + ", at an arc of " + units::format_shortest(arc) + " degrees"};
+        return Placed{
+            &station,
+            &area,
+            *area.full_circle_rate * (360.0 / arc),
+            {phrase("schedule", "%1, at an arc of %2 degrees"), area.rate_source, units::format_shortest(arc)}};
     }
     return std::nullopt;
 }
@@ -189,18 +195,18 @@ std::vector<Placed> place_all(std::span<const AreaPlan> areas, std::span<const S
         const auto area = std::find_if(areas.begin(), areas.end(),
                                        [&](const AreaPlan& a) { return a.area == station.area; });
         if (area == areas.end()) {
-            left_out.push_back({station.code, "its area " + station.area + " has no need known"});
+            left_out.push_back({station.code, {phrase("schedule", "its area %1 has no need known"), station.area}});
             continue;
         }
         with_station.insert(station.area);
         if (const auto one = place(station, *area)) {
             placed.push_back(*one);
         } else {
-            left_out.push_back({station.code, "no application rate: test it or enter its rate"});
+            left_out.push_back({station.code, phrase("schedule", "no application rate: test it or enter its rate")});
         }
     }
     for (const AreaPlan& area : areas) {
-        if (with_station.count(area.area) == 0) left_out.push_back({area.area, "no station"});
+        if (with_station.count(area.area) == 0) left_out.push_back({area.area, phrase("schedule", "no station")});
     }
     return placed;
 }
@@ -214,17 +220,22 @@ BaseSchedule base_schedule(const std::string& site, std::span<const AreaPlan> ar
     BaseSchedule out;
     out.site = site;
     out.rule = rule;
-    out.method = "week net x run-time multiplier / rate of the station; days by p x available water "
-                 "over ET of a day; cycles by allowable surface accumulation; whole minutes, up";
-    out.source = "FAO-56 Eq. 82 and 83; trade formula for cycles (memory)";
+    out.method = phrase("schedule",
+                        "week net x run-time multiplier / rate of the station; days by p x available water "
+                        "over ET of a day; cycles by allowable surface accumulation; whole minutes, up");
+    out.source = phrase("schedule", "FAO-56 Eq. 82 and 83; trade formula for cycles (memory)");
     const auto placed = place_all(areas, stations, out.left_out);
     for (const AreaPlan& area : areas) {
         if (area.soil_assumed) {
-            out.assumptions.push_back("area " + area.area +
-                                      ": a soil figure is assumed, see the notes of the season");
+            out.assumptions.push_back(
+                {area.area,
+                 {phrase("schedule", "area %1: a soil figure is assumed, see the notes of the season"), area.area}});
         }
     }
-    if (!rule) out.assumptions.push_back("no watering rule: every day is allowed and no window is kept");
+    if (!rule) {
+        out.assumptions.push_back(
+            {"", phrase("schedule", "no watering rule: every day is allowed and no window is kept")});
+    }
     if (areas.empty()) return out;
 
     const auto allowed = allowed_days(rule);

@@ -4,6 +4,7 @@
 #include "core/calendar/date.h"
 #include "core/schedule/day_plan.h"
 #include "core/schedule/station.h"
+#include "core/sentence.h"
 #include "core/units/quantity.h"
 #include "core/units/ratio.h"
 
@@ -41,21 +42,21 @@ struct AreaPlan {
     std::string area;                ///< code
     std::vector<MonthDepths> months;
     units::Multiplier multiplier = units::Multiplier::of(1.0);
-    std::string multiplier_method;
+    Sentence multiplier_method;
     units::Depth available;          ///< TAW
     double depletion_share = 0.0;    ///< p
     units::Rate intake;
     units::Depth accumulation;
     bool soil_assumed = false;
     std::optional<units::Rate> full_circle_rate;  ///< for stations that have only an arc
-    std::string rate_source;
+    Sentence rate_source;
 };
 
 struct StationWeek {
     std::string station;
     std::string area;
     units::Rate rate;
-    std::string rate_source;
+    Sentence rate_source;
     units::Depth net;           ///< a week
     units::Depth gross;         ///< a week
     int days_between = 1;       ///< that the soil allows
@@ -86,7 +87,12 @@ struct ScheduleMonth {
 
 struct Unscheduled {
     std::string station;  ///< or the area's code, when it has no station
-    std::string reason;
+    Sentence reason;
+};
+
+struct Assumption {
+    std::string area;  ///< code; empty: of the whole schedule
+    Sentence says;
 };
 
 struct BaseSchedule {
@@ -94,9 +100,9 @@ struct BaseSchedule {
     std::optional<WateringRule> rule;    ///< absent: every day allowed, no window
     std::vector<ScheduleMonth> months;
     std::vector<Unscheduled> left_out;
-    std::string method;
-    std::string source;
-    std::vector<std::string> assumptions;
+    Sentence method;
+    Sentence source;
+    std::vector<Assumption> assumptions;
 };
 
 /// @param stations  of the areas; the others are left out, with the reason

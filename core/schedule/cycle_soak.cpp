@@ -15,11 +15,11 @@ CycleSoak cycle_and_soak(Duration run, units::Rate application, units::Rate inta
                          units::Depth accumulation) {
     if (!(run.si() >= 0.0) || !(application.si() > 0.0) || !(intake.si() > 0.0) ||
         !(accumulation.si() > 0.0)) {
-        throw InputError(units::format_shortest(run.in(units::minute)) + " min at " +
-                             units::format_shortest(application.in(units::millimetre_per_hour)) +
-                             " mm/h, intake " +
-                             units::format_shortest(intake.in(units::millimetre_per_hour)) + " mm/h",
-                         "a run of zero or more, and rates and accumulation above zero");
+        throw InputError(
+            {phrase("schedule", "%1 min at %2 mm/h, intake %3 mm/h"), units::format_shortest(run.in(units::minute)),
+             units::format_shortest(application.in(units::millimetre_per_hour)),
+             units::format_shortest(intake.in(units::millimetre_per_hour))},
+            phrase("schedule", "a run of zero or more, and rates and accumulation above zero"));
     }
     CycleSoak out{1, run, Duration{}};
     if (application <= intake) return out;

@@ -9,7 +9,7 @@
 namespace evenfall::schedule {
 
 DayPlan plan_day(std::span<const DayRunOf> runs, int at_once) {
-    if (at_once < 1) throw InputError(std::to_string(at_once), "one station at a time or more");
+    if (at_once < 1) throw InputError(at_once, phrase("schedule", "one station at a time or more"));
     std::vector<int> line_free(static_cast<std::size_t>(at_once), 0);
     std::vector<int> ready(runs.size(), 0);
     int rounds = 0;

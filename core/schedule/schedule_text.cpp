@@ -138,8 +138,8 @@ std::vector<std::vector<std::string>> schedule_rows(const BaseSchedule& schedule
 
 std::string schedule_calendar(const BaseSchedule& schedule, calendar::Instant made_at) {
     if (!schedule.rule) {
-        throw InputError("site " + schedule.site + " has no watering rule",
-                         "days and a window, to know when a run starts");
+        throw InputError({phrase("schedule", "site %1 has no watering rule"), schedule.site},
+                         phrase("schedule", "days and a window, to know when a run starts"));
     }
     std::string out;
     add_line(out, "BEGIN:VCALENDAR");

@@ -14,7 +14,7 @@ units::Length distance_between(GeoPoint a, GeoPoint b) {
     for (const GeoPoint& p : {a, b}) {
         if (!(std::abs(p.latitude) <= 90.0) || !(std::abs(p.longitude) <= 180.0)) {
             throw InputError(units::format_shortest(p.latitude) + ", " + units::format_shortest(p.longitude),
-                             "a latitude from -90 to 90 and a longitude from -180 to 180 degrees");
+                             phrase("site", "a latitude from -90 to 90 and a longitude from -180 to 180 degrees"));
         }
     }
     double metres = 0.0;

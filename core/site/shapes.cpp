@@ -40,21 +40,18 @@ Words words_of(std::string_view shape) {
             word.remove_suffix(1);
         }
         const auto value = units::parse_number(word);
-        if (!value) throw InputError(std::string(word), "a length as a number in the shape \"" +
-                                                            std::string(shape) + "\"");
+        if (!value) throw InputError(word, {phrase("site", "a length as a number in the shape \"%1\""), shape});
         words.numbers.push_back(*value);
     }
     return words;
 }
 
-[[noreturn]] void no_shape(std::string_view shape, const Sentence& expected) {
-    throw InputError(std::string(shape), expected);
-}
+[[noreturn]] void no_shape(std::string_view shape, const Sentence& expected) { throw InputError(shape, expected); }
 
 double triangle(std::string_view shape, double a, double b, double c) {
     const double s = (a + b + c) / 2;
     const double square = s * (s - a) * (s - b) * (s - c);
-    if (!(square > 0)) no_shape(shape, "three sides that make a triangle");
+    if (!(square > 0)) no_shape(shape, phrase("site", "three sides that make a triangle"));
     return std::sqrt(square);
 }
 
@@ -67,37 +64,38 @@ double offsets(const std::vector<double>& numbers) {
 /// Area of one shape in square units.
 double one_shape(std::string_view shape) {
     const Words w = words_of(shape);
-    const auto need = [&](std::size_t count, const char* form) {
+    const auto need = [&](std::size_t count, Phrase form) {
         if (w.numbers.size() != count || w.colon_after_first) no_shape(shape, form);
         for (double v : w.numbers) {
-            if (!(v > 0)) no_shape(shape, "lengths above zero");
+            if (!(v > 0)) no_shape(shape, phrase("site", "lengths above zero"));
         }
     };
     if (w.name == "rectangle") {
-        need(2, "rectangle and two sides: rectangle 120 45");
+        need(2, phrase("site", "rectangle and two sides: rectangle 120 45"));
         return w.numbers[0] * w.numbers[1];
     }
     if (w.name == "triangle") {
-        need(3, "triangle and three sides: triangle 30 40 50");
+        need(3, phrase("site", "triangle and three sides: triangle 30 40 50"));
         return triangle(shape, w.numbers[0], w.numbers[1], w.numbers[2]);
     }
     if (w.name == "circle") {
-        need(1, "circle and its radius: circle 12");
+        need(1, phrase("site", "circle and its radius: circle 12"));
         return std::numbers::pi * w.numbers[0] * w.numbers[0];
     }
     if (w.name == "trapezoid") {
-        need(3, "trapezoid, its parallel sides and their distance: trapezoid 30 20 15");
+        need(3, phrase("site", "trapezoid, its parallel sides and their distance: trapezoid 30 20 15"));
         return (w.numbers[0] + w.numbers[1]) / 2 * w.numbers[2];
     }
     if (w.name == "offsets") {
-        const char* form = "offsets, their spacing and at least two of them: offsets 10: 0 12 15 9 0";
+        const Phrase form =
+            phrase("site", "offsets, their spacing and at least two of them: offsets 10: 0 12 15 9 0");
         if (!w.colon_after_first || w.numbers.size() < 3 || !(w.numbers[0] > 0)) no_shape(shape, form);
         for (double v : w.numbers) {
-            if (v < 0) no_shape(shape, "offsets of zero or more, on one side of the baseline");
+            if (v < 0) no_shape(shape, phrase("site", "offsets of zero or more, on one side of the baseline"));
         }
         return offsets(w.numbers);
     }
-    no_shape(w.name, "rectangle, triangle, circle, trapezoid or offsets");
+    no_shape(w.name, phrase("site", "rectangle, triangle, circle, trapezoid or offsets"));
 }
 
 template <class RingArea>
@@ -108,7 +106,8 @@ double area_of(const std::vector<Polygon>& outline, RingArea ring_area) {
             Ring ring = p[i];
             if (ring.size() > 1 && ring.front() == ring.back()) ring.pop_back();
             if (ring.size() < 3) {
-                throw InputError(std::to_string(ring.size()) + " corners", "a ring of at least three corners");
+                throw InputError({phrase("site", "%1 corners"), ring.size()},
+                                 phrase("site", "a ring of at least three corners"));
             }
             const double area = std::abs(ring_area(ring));
             sum += i == 0 ? area : -area;
@@ -141,7 +140,7 @@ units::Area area_of_shapes(std::string_view text, units::Length unit) {
         sign = next == '+' ? 1.0 : -1.0;
         begin = end + 3;
     }
-    if (!(sum > 0)) throw InputError(std::string(text), "shapes that leave an area above zero");
+    if (!(sum > 0)) throw InputError(text, phrase("site", "shapes that leave an area above zero"));
     return sum * (unit * unit);
 }
 
@@ -151,7 +150,7 @@ units::Area area_on_ellipsoid(const std::vector<Polygon>& outline) {
         for (const Point& p : ring) {
             if (!(std::abs(p[1]) <= 90) || !(std::abs(p[0]) <= 540)) {
                 throw InputError(units::format_shortest(p[0]) + ", " + units::format_shortest(p[1]),
-                                 "longitude and latitude in degrees");
+                                 phrase("site", "longitude and latitude in degrees"));
             }
             polygon.AddPoint(p[1], p[0]);
         }

@@ -25,14 +25,18 @@ double acceleration_of(std::span<const double> jackknife) {
 
 }  // namespace
 
-std::string_view text_of(IntervalMethod method) {
+Phrase text_of(IntervalMethod method) {
     switch (method) {
-        case IntervalMethod::bca: return "BCa bootstrap";
-        case IntervalMethod::percentile: return "percentile bootstrap";
-        case IntervalMethod::bca_widened: return "BCa bootstrap, widened for few values";
-        case IntervalMethod::point: return "no spread in the resamples";
+        case IntervalMethod::bca:
+            return phrase("stats", "BCa bootstrap");
+        case IntervalMethod::percentile:
+            return phrase("stats", "percentile bootstrap");
+        case IntervalMethod::bca_widened:
+            return phrase("stats", "BCa bootstrap, widened for few values");
+        case IntervalMethod::point:
+            return phrase("stats", "no spread in the resamples");
     }
-    return "";
+    return {};
 }
 
 Replicates::Replicates(double observed, std::vector<double> values,

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/sentence.h"
+
 #include <cstddef>
 #include <optional>
 #include <span>
@@ -27,7 +29,7 @@ enum class IntervalMethod : int {
     point = 3,       ///< every replicate equal: there is nothing to estimate
     bca_widened = 4  ///< BCa with its normal quantiles multiplied by a factor above one
 };
-std::string_view text_of(IntervalMethod method);
+Phrase text_of(IntervalMethod method);
 
 struct Interval {
     double low = 0.0;

@@ -27,8 +27,8 @@ void check_input(std::span<const std::vector<double>> columns, std::span<const d
     const auto finite = [](std::span<const double> values) {
         for (std::size_t i = 0; i < values.size(); ++i) {
             if (!std::isfinite(values[i])) {
-                throw InputError("observation " + std::to_string(i + 1) + " of a regression",
-                                 "a finite number");
+                throw InputError({phrase("stats", "observation %1 of a regression"), i + 1},
+                                 phrase("stats", "a finite number"));
             }
         }
     };
@@ -36,13 +36,13 @@ void check_input(std::span<const std::vector<double>> columns, std::span<const d
     for (const auto& column : columns) {
         finite(column);
         if (column.size() != y.size()) {
-            throw InputError(std::to_string(column.size()) + " explanatory values",
-                             "as many as observations, " + std::to_string(y.size()));
+            throw InputError({phrase("stats", "%1 explanatory values"), column.size()},
+                             {phrase("stats", "as many as observations, %1"), y.size()});
         }
     }
     if (p == 0 || y.size() <= p) {
-        throw InputError(std::to_string(y.size()) + " observations",
-                         "more than the " + std::to_string(p) + " coefficients of the model");
+        throw InputError({phrase("stats", "%1 observations"), y.size()},
+                         {phrase("stats", "more than the %1 coefficients of the model"), p});
     }
 }
 
@@ -101,14 +101,15 @@ Regression least_squares(std::span<const std::vector<double>> columns, std::span
     const Vector target = Eigen::Map<const Vector>(y.data(), index(r.n));
     const Vector scale = x.colwise().norm().transpose();
     if (scale.minCoeff() <= 0.0) {
-        throw InputError("an explanatory variable that is always 0", "one that varies");
+        throw InputError(phrase("stats", "an explanatory variable that is always 0"),
+                         phrase("stats", "one that varies"));
     }
     const Matrix scaled = x * scale.cwiseInverse().asDiagonal();
     Eigen::ColPivHouseholderQR<Matrix> qr(scaled);
     qr.setThreshold(rank_limit);
     if (qr.rank() < index(r.p)) {
-        throw InputError("an explanatory variable that follows from the others",
-                         "variables that vary independently");
+        throw InputError(phrase("stats", "an explanatory variable that follows from the others"),
+                         phrase("stats", "variables that vary independently"));
     }
     Vector b = qr.solve(target).cwiseQuotient(scale);
     b += qr.solve(residuals_of(x, target, b)).cwiseQuotient(scale);

@@ -47,7 +47,7 @@ void check_meter(const Book& book, const meter::Meter& m, const calendar::TimeZo
     const meter::ScreenInput input{m, readings, record, zone};
     const auto add = [&](const std::vector<meter::MeterFinding>& findings, Severity severity) {
         for (const meter::MeterFinding& f : findings) {
-            out.push_back({severity, "meter " + m.code, f.sentence});
+            out.push_back({severity, "meter " + m.code, f.sentence.english()});
         }
     };
     add(meter::record_problems(input), Severity::mistake);

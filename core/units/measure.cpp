@@ -76,7 +76,7 @@ NamedUnit<Q> unit_named(std::string_view name) {
     for (const auto& u : known_units<Q>()) {
         if (u.name == name) return u;
     }
-    throw InputError(std::string(name), "one of the units " + names_of_units<Q>());
+    throw InputError(name, {phrase("units", "one of the units %1"), names_of_units<Q>()});
 }
 
 template <class Q>
@@ -92,9 +92,8 @@ Typed<Q> parse_measure(std::string_view text) {
     while (!unit.empty() && unit.front() == ' ') unit.remove_prefix(1);
     const auto value = parse_number(number);
     if (!value || unit.empty()) {
-        throw InputError(std::string(text),
-                         "a number and a unit (" + names_of_units<Q>() + "), such as 12.5" +
-                             std::string(known_units<Q>().front().name));
+        throw InputError(text, {phrase("units", "a number and a unit (%1), such as 12.5%2"), names_of_units<Q>(),
+                                known_units<Q>().front().name});
     }
     return {*value, unit_named<Q>(unit)};
 }

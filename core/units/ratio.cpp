@@ -5,17 +5,16 @@
 #include "core/units/number.h"
 
 #include <cmath>
-#include <string>
 
 namespace evenfall::units {
 
-double checked_ratio(double value, double low, double high, const char* name) {
+double checked_ratio(double value, double low, double high, Phrase name) {
     if (!std::isfinite(value) || value < low || value > high) {
-        std::string expected = std::string("a finite value for ") + name;
         if (high < 1e300) {
-            expected += " from " + format_shortest(low) + " to " + format_shortest(high);
+            throw InputError(format_shortest(value), {phrase("units", "a finite value for %1 from %2 to %3"), name,
+                                                      format_shortest(low), format_shortest(high)});
         }
-        throw InputError(format_shortest(value), expected);
+        throw InputError(format_shortest(value), {phrase("units", "a finite value for %1"), name});
     }
     return value;
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/sentence.h"
+
 #include <compare>
 
 /// Dimensionless figures that must not be mixed up: a uniformity is not an efficiency.
@@ -9,7 +11,7 @@
 namespace evenfall::units {
 
 /// Throws InputError when `value` is not finite or lies outside [low, high].
-double checked_ratio(double value, double low, double high, const char* name);
+double checked_ratio(double value, double low, double high, Phrase name);
 
 /// A share in [0, 1]. `Tag::name` is used in messages.
 template <class Tag>
@@ -43,16 +45,36 @@ class Ratio {
     double value_;
 };
 
-struct LowQuarterTag { static constexpr const char* name = "low-quarter distribution uniformity"; };
-struct LowHalfTag { static constexpr const char* name = "low-half distribution uniformity"; };
-struct ChristiansenTag { static constexpr const char* name = "Christiansen coefficient"; };
-struct VariationTag { static constexpr const char* name = "coefficient of variation"; };
-struct StatisticalTag { static constexpr const char* name = "statistical uniformity"; };
-struct EfficiencyTag { static constexpr const char* name = "irrigation efficiency"; };
-struct CoefficientTag { static constexpr const char* name = "landscape coefficient"; };
-struct MultiplierTag { static constexpr const char* name = "run-time multiplier"; };
-struct SchedulingTag { static constexpr const char* name = "scheduling coefficient"; };
-struct ShareTag { static constexpr const char* name = "share"; };
+struct LowQuarterTag {
+    static constexpr Phrase name = phrase("units", "low-quarter distribution uniformity");
+};
+struct LowHalfTag {
+    static constexpr Phrase name = phrase("units", "low-half distribution uniformity");
+};
+struct ChristiansenTag {
+    static constexpr Phrase name = phrase("units", "Christiansen coefficient");
+};
+struct VariationTag {
+    static constexpr Phrase name = phrase("units", "coefficient of variation");
+};
+struct StatisticalTag {
+    static constexpr Phrase name = phrase("units", "statistical uniformity");
+};
+struct EfficiencyTag {
+    static constexpr Phrase name = phrase("units", "irrigation efficiency");
+};
+struct CoefficientTag {
+    static constexpr Phrase name = phrase("units", "landscape coefficient");
+};
+struct MultiplierTag {
+    static constexpr Phrase name = phrase("units", "run-time multiplier");
+};
+struct SchedulingTag {
+    static constexpr Phrase name = phrase("units", "scheduling coefficient");
+};
+struct ShareTag {
+    static constexpr Phrase name = phrase("units", "share");
+};
 
 using LowQuarterDu = Fraction<LowQuarterTag>;    ///< DU_LQ
 using LowHalfDu = Fraction<LowHalfTag>;          ///< DU_LH

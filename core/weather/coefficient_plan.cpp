@@ -6,6 +6,7 @@
 #include "core/units/number.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace evenfall::weather {
 namespace {
@@ -17,17 +18,17 @@ std::string number(double v) { return units::format_shortest(v); }
 const reference::Row& row_or_error(std::string_view table, std::string_view key) {
     const auto& t = reference::Table::named(table);
     if (const auto* row = t.find("key", key)) return *row;
-    std::string known = "one of ";
+    std::string known;
     for (const auto& row : t.rows()) {
         if (&row != &t.rows().front()) known += ", ";
         known += row.text("key");
     }
-    throw InputError(std::string(key), known);
+    throw InputError(key, {phrase("weather", "one of %1"), known});
 }
 
 void check_coefficient(double k) {
     if (!(k >= 0.0 && k <= most_coefficient)) {
-        throw InputError(number(k), "a coefficient from 0 to 2");
+        throw InputError(number(k), phrase("weather", "a coefficient from 0 to 2"));
     }
 }
 
@@ -41,7 +42,7 @@ CoefficientChoice unshaded(const site::Area& area, const CoefficientPlan& plan,
     for (const auto& e : plan.establishments) {
         if (date >= e.from && date < e.from + days{e.days}) {
             check_coefficient(e.coefficient);
-            return {units::LandscapeCoefficient::of(e.coefficient), "establishment of new turf",
+            return {units::LandscapeCoefficient::of(e.coefficient), phrase("weather", "establishment of new turf"),
                     e.source, false};
         }
     }
@@ -52,7 +53,8 @@ CoefficientChoice unshaded(const site::Area& area, const CoefficientPlan& plan,
         stages.middle = 100000;
         const int day = static_cast<int>((date - crop.harvested).count()) + 1;
         return {units::LandscapeCoefficient::of(stage_coefficient(stages, day)),
-                "sod growth stage, day " + std::to_string(day), stages.source, false};
+                Sentence::joined({phrase("weather", "sod growth stage"), {phrase("weather", "day %1"), day}}, ", "),
+                stages.source, false};
     }
     const calendar::Month month = calendar::month_of(date);
     if (!area.coefficient) {
@@ -60,7 +62,8 @@ CoefficientChoice unshaded(const site::Area& area, const CoefficientPlan& plan,
             if (date < cover.from || date > cover.to) continue;
             const auto& plant = row_or_error("plants.csv", cover.plant);
             auto choice = monthly_coefficient(plant.text("coefficients"), month);
-            choice.method += ", under " + std::string(plant.text("name"));
+            choice.method = Sentence::joined(
+                {std::move(choice.method), {phrase("weather", "under %1"), plant.words("name")}}, ", ");
             return choice;
         }
     }
@@ -70,18 +73,17 @@ CoefficientChoice unshaded(const site::Area& area, const CoefficientPlan& plan,
 void check_shade(double shade) {
     const auto& row = row_or_error("landscape_factors.csv", "microclimate");
     if (!(shade >= row.number("low") && shade <= row.number("high"))) {
-        throw InputError(number(shade), "a shade or microclimate factor from " +
-                                            number(row.number("low")) + " to " +
-                                            number(row.number("high")));
+        throw InputError(number(shade), {phrase("weather", "a shade or microclimate factor from %1 to %2"),
+                                         number(row.number("low")), number(row.number("high"))});
     }
 }
 
 }  // namespace
 
 double stage_coefficient(const GrowthStages& s, int day) {
-    if (day < 1) throw InputError(std::to_string(day), "a day of the season from 1 on");
+    if (day < 1) throw InputError(day, phrase("weather", "a day of the season from 1 on"));
     if (s.initial < 0 || s.development < 0 || s.middle < 0 || s.late < 0) {
-        throw InputError("a negative stage", "stage lengths of 0 days or more");
+        throw InputError(phrase("weather", "a negative stage"), phrase("weather", "stage lengths of 0 days or more"));
     }
     for (const double k : {s.k_initial, s.k_middle, s.k_end}) check_coefficient(k);
     int before = s.initial;
@@ -100,14 +102,12 @@ GrowthStages sod_stages(std::string_view key) {
     const auto& row = row_or_error("sod_stages.csv", key);
     const auto whole = [&](std::string_view column) { return static_cast<int>(row.number(column)); };
     return {whole("initial"),        whole("development"),   whole("middle"),     whole("late"),
-            row.number("k_initial"), row.number("k_middle"), row.number("k_end"),
-            std::string(row.source())};
+            row.number("k_initial"), row.number("k_middle"), row.number("k_end"), row.words("source")};
 }
 
 Establishment establishment(std::string_view key, calendar::Date from) {
     const auto& row = row_or_error("establishment.csv", key);
-    return {from, static_cast<int>(row.number("days")), row.number("coefficient"),
-            std::string(row.source())};
+    return {from, static_cast<int>(row.number("days")), row.number("coefficient"), row.words("source")};
 }
 
 CoefficientChoice coefficient_on(const site::Area& area, const CoefficientPlan& plan,
@@ -117,8 +117,12 @@ CoefficientChoice coefficient_on(const site::Area& area, const CoefficientPlan& 
         if (date < shade.from || (shade.to && date > *shade.to)) continue;
         check_shade(shade.factor);
         choice.value = units::LandscapeCoefficient::of(choice.value.value() * shade.factor);
-        choice.method += ", shade or microclimate x " + number(shade.factor);
-        choice.source += "; Costello et al. (2000) for the microclimate factor";
+        choice.method = Sentence::joined(
+            {std::move(choice.method), {phrase("weather", "shade or microclimate x %1"), number(shade.factor)}},
+            ", ");
+        choice.source = Sentence::joined(
+            {std::move(choice.source), phrase("weather", "Costello et al. (2000) for the microclimate factor")},
+            "; ");
         break;
     }
     return choice;
@@ -136,11 +140,13 @@ CoefficientChoice coefficient_of_month(const site::Area& area, const Coefficient
         sum += day.value.value();
         same = same && day.value == choice.value;
         choice.assumed = choice.assumed || day.assumed;
-        if (choice.source.find(day.source) == std::string::npos) choice.source += "; " + day.source;
+        if (choice.source.english().find(day.source.english()) == std::string::npos) {
+            choice.source = Sentence::joined({std::move(choice.source), day.source}, "; ");
+        }
     }
     if (same) return choice;
     choice.value = units::LandscapeCoefficient::of(sum / calendar::days_in(month));
-    choice.method = "mean of the days of " + calendar::format_month(month);
+    choice.method = {phrase("weather", "mean of the days of %1"), calendar::format_month(month)};
     return choice;
 }
 

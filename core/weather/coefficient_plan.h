@@ -39,7 +39,7 @@ struct GrowthStages {
     double k_initial = 0.0;
     double k_middle = 0.0;
     double k_end = 0.0;
-    std::string source;
+    Sentence source;
 };
 
 /// Coefficient on day `day` of the season, counted from 1 on the first day.
@@ -62,7 +62,7 @@ struct Establishment {
     calendar::Date from;
     int days;
     double coefficient;
-    std::string source;
+    Sentence source;
 };
 /// By the key of establishment.csv: "sod", "seed_cool", "seed_warm", "sprigs".
 /// @throws InputError for an unknown key

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/sentence.h"
 #include "core/units/quantity.h"
 #include "core/units/ratio.h"
 
@@ -41,8 +42,8 @@ struct RainRule {
     Kind kind;
     std::optional<units::Share> share;   ///< with Kind::share
     std::optional<units::Depth> storage; ///< with Kind::nrcs_monthly
-    std::string name() const;            ///< "NRCS monthly, storage 3 in"
-    std::string_view source() const;
+    Sentence name() const;               ///< "NRCS monthly, storage 3 in"
+    Sentence source() const;
 };
 /// "none", "share:0.25", "nrcs", "nrcs:2.5in" or "balance".
 /// @throws InputError for anything else

@@ -52,23 +52,23 @@ void check_hours(std::span<const WeatherHour> hours, const HourlySetting& s) {
     check_setting(s.station);
     if (!(s.longitude >= -180.0 && s.longitude <= 180.0)) {
         throw InputError(units::format_shortest(s.longitude),
-                         "a longitude from -180 to 180 degrees");
+                         phrase("weather", "a longitude from -180 to 180 degrees"));
     }
     if (s.night_clearness && !(*s.night_clearness >= 0.3 && *s.night_clearness <= 1.0)) {
         throw InputError(units::format_shortest(*s.night_clearness),
-                         "a night clearness from 0.3 to 1");
+                         phrase("weather", "a night clearness from 0.3 to 1"));
     }
     for (std::size_t i = 0; i < hours.size(); ++i) {
         const double length = hours[i].length.in(units::second);
         if (!(length > 0.0 && length <= 3600.0)) {
             throw InputError(units::format_shortest(length) + " s",
-                             "a period above zero and at most an hour");
+                             phrase("weather", "a period above zero and at most an hour"));
         }
         if (i > 0 && hours[i].start <
                          hours[i - 1].start + std::chrono::seconds{std::lround(
                                                   hours[i - 1].length.in(units::second))}) {
             throw InputError(calendar::format_instant(hours[i].start),
-                             "periods in order of time that do not overlap");
+                             phrase("weather", "periods in order of time that do not overlap"));
         }
     }
 }
@@ -166,7 +166,7 @@ void compute(const WeatherHour& hour, const HourlySetting& setting, Clearness& c
         .saturation = saturation_pressure(*t),
         .vapour = *ea};
     out.et = combination_et(terms, constants) * place.length_hours * units::millimetre;
-    out.method = method_name(s.equation, s.surface, "hourly");
+    out.method = method_name(s.equation, s.surface, MethodStep::hourly);
     out.source = constants.source;
 }
 
@@ -179,7 +179,7 @@ std::vector<HourlyEt> hourly_reference_et(std::span<const WeatherHour> hours,
     std::vector<HourlyEt> out;
     out.reserve(hours.size());
     for (const WeatherHour& hour : hours) {
-        out.push_back({hour.start, hour.length, std::nullopt, "none", {}, ""});
+        out.push_back({hour.start, hour.length, std::nullopt, no_method, {}, {}});
         compute(hour, setting, clearness, out.back());
     }
     return out;
@@ -192,14 +192,15 @@ std::vector<ReferenceEt> days_of(std::span<const HourlyEt> hours, const calendar
         const auto date = zone.day_of(hours[i].start);
         const auto from = zone.start_of_day(date);
         const auto to = zone.start_of_day(date + std::chrono::days{1});
-        ReferenceEt day{date, std::nullopt, "none", {}, ""};
+        ReferenceEt day{date, std::nullopt, no_method, {}, {}};
         units::Depth sum;
         units::Duration covered;
+        const Sentence* method = nullptr;
         for (; i < hours.size() && hours[i].start < to; ++i) {
             if (!hours[i].et) continue;
             sum += *hours[i].et;
             covered += hours[i].length;
-            day.method = hours[i].method + ", summed by day";
+            method = &hours[i].method;
             day.source = hours[i].source;
             for (const auto& flag : hours[i].flags) {
                 if (std::find(day.flags.begin(), day.flags.end(), flag) == day.flags.end()) {
@@ -210,8 +211,8 @@ std::vector<ReferenceEt> days_of(std::span<const HourlyEt> hours, const calendar
         const double whole = std::chrono::duration<double>(to - from).count();
         if (covered.in(units::second) > whole - 1.0) {
             day.et = sum;
+            day.method = {phrase("weather", "%1, summed by day"), *method};
         } else {
-            day.method = "none";
             day.flags.push_back("not summed: " +
                                 units::format_fixed(covered.in(units::hour), 1) + " of " +
                                 units::format_fixed(whole / 3600.0, 0) + " hours have a value");

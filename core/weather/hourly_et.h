@@ -49,9 +49,9 @@ struct HourlyEt {
     calendar::Instant start;
     units::Duration length;
     std::optional<units::Depth> et;
-    std::string method;
+    Sentence method;
     std::vector<std::string> flags;
-    std::string_view source;
+    Phrase source;
 };
 
 /// @param hours  in order of time, not overlapping

@@ -1,33 +1,32 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/weather/landscape_coefficient.h"
 
+#include "core/calendar/month_words.h"
 #include "core/input_error.h"
 #include "core/reference/table.h"
 #include "core/units/number.h"
 
 #include <array>
+#include <utility>
 
 namespace evenfall::weather {
 namespace {
 
-constexpr std::array<std::string_view, 12> month_columns{
-    "jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"};
-constexpr std::array<std::string_view, 12> month_names{
-    "January", "February", "March",     "April",   "May",      "June",
-    "July",    "August",   "September", "October", "November", "December"};
+constexpr std::array<std::string_view, 12> month_columns{"jan", "feb", "mar", "apr", "may", "jun",
+                                                         "jul", "aug", "sep", "oct", "nov", "dec"};
 constexpr std::string_view stand_in_plant = "cool_season";
 
 std::size_t index_of(calendar::Month month) {
     return static_cast<unsigned>(month.month()) - 1U;
 }
 
-std::string known_keys(const reference::Table& table) {
-    std::string all = "one of ";
+Sentence known_keys(const reference::Table& table) {
+    std::string all;
     for (const auto& row : table.rows()) {
         if (&row != &table.rows().front()) all += ", ";
         all += row.text("key");
     }
-    return all;
+    return {phrase("weather", "one of %1"), all};
 }
 
 void check_factor(std::string_view key, double value) {
@@ -35,9 +34,8 @@ void check_factor(std::string_view key, double value) {
     const double low = row->number("low");
     const double high = row->number("high");
     if (!(value >= low && value <= high)) {
-        throw InputError(units::format_shortest(value),
-                         "a " + std::string(key) + " factor from " + units::format_shortest(low) +
-                             " to " + units::format_shortest(high));
+        throw InputError(units::format_shortest(value), {phrase("weather", "a %1 factor from %2 to %3"), key,
+                                                         units::format_shortest(low), units::format_shortest(high)});
     }
 }
 
@@ -46,11 +44,11 @@ void check_factor(std::string_view key, double value) {
 CoefficientChoice monthly_coefficient(std::string_view set, calendar::Month month) {
     const auto& table = reference::Table::named("monthly_coefficients.csv");
     const auto* row = table.find("key", set);
-    if (row == nullptr) throw InputError(std::string(set), known_keys(table));
+    if (row == nullptr) throw InputError(set, known_keys(table));
     const std::size_t m = index_of(month);
     return {units::LandscapeCoefficient::of(row->number(month_columns.at(m))),
-            "monthly table " + std::string(set) + ", " + std::string(month_names.at(m)),
-            std::string(row->source()), false};
+            Sentence::joined({{phrase("weather", "monthly table %1"), set}, calendar::month_name(month)}, ", "),
+            row->words("source"), false};
 }
 
 CoefficientChoice landscape_coefficient(const site::Area& area, calendar::Month month) {
@@ -58,10 +56,10 @@ CoefficientChoice landscape_coefficient(const site::Area& area, calendar::Month 
         const double k = *area.coefficient;
         if (!(k >= 0.0 && k <= most_coefficient)) {
             throw InputError(units::format_shortest(k),
-                             "a coefficient from 0 to 2 for area " + area.code);
+                             {phrase("weather", "a coefficient from 0 to 2 for area %1"), area.code});
         }
-        return {units::LandscapeCoefficient::of(k), "coefficient of the area's record",
-                "the area's record", false};
+        return {units::LandscapeCoefficient::of(k), phrase("weather", "coefficient of the area's record"),
+                phrase("weather", "the area's record"), false};
     }
     const auto& plants = reference::Table::named("plants.csv");
     const auto* plant = plants.find_typed(area.plant);
@@ -70,8 +68,9 @@ CoefficientChoice landscape_coefficient(const site::Area& area, calendar::Month 
     auto choice = monthly_coefficient(plant->text("coefficients"), month);
     if (assumed) {
         choice.assumed = true;
-        choice.method += area.plant.empty() ? ", plant not recorded: cool-season turf assumed"
-                                            : ", plant not in the data: cool-season turf assumed";
+        const Phrase why = area.plant.empty() ? phrase("weather", "plant not recorded: cool-season turf assumed")
+                                              : phrase("weather", "plant not in the data: cool-season turf assumed");
+        choice.method = Sentence::joined({std::move(choice.method), why}, ", ");
     }
     return choice;
 }
@@ -82,9 +81,10 @@ CoefficientChoice landscape_product(double species, double density, double micro
     check_factor("microclimate", microclimate);
     const auto text = [](double v) { return units::format_shortest(v); };
     return {units::LandscapeCoefficient::of(species * density * microclimate),
-            "landscape coefficient: species " + text(species) + " x density " + text(density) +
-                " x microclimate " + text(microclimate),
-            "Costello, Matheny, Clark & Jones (2000), landscape coefficient method", false};
+            {phrase("weather", "landscape coefficient: species %1 x density %2 x microclimate %3"), text(species),
+             text(density), text(microclimate)},
+            phrase("weather", "Costello, Matheny, Clark & Jones (2000), landscape coefficient method"),
+            false};
 }
 
 }  // namespace evenfall::weather

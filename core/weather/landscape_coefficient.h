@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/calendar/date.h"
+#include "core/sentence.h"
 #include "core/site/site.h"
 #include "core/units/ratio.h"
 
@@ -18,8 +19,8 @@ namespace evenfall::weather {
 
 struct CoefficientChoice {
     units::LandscapeCoefficient value;
-    std::string method;   ///< "monthly table california_cool, July"
-    std::string source;
+    Sentence method;  ///< "monthly table california_cool, July": joined, the month or day apart
+    Sentence source;
     bool assumed;         ///< the area does not say, so the general turf value stands in
 };
 

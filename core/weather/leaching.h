@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/sentence.h"
 #include "core/units/quantity.h"
 #include "core/units/ratio.h"
 
@@ -20,7 +21,9 @@
 /// Tests: tests/weather/leaching_test.cpp
 namespace evenfall::weather {
 
-struct LeachingTag { static constexpr const char* name = "leaching requirement"; };
+struct LeachingTag {
+    static constexpr Phrase name = phrase("weather", "leaching requirement");
+};
 using LeachingRequirement = units::Fraction<LeachingTag>;
 
 struct SaltCase {

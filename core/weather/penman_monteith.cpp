@@ -31,9 +31,9 @@ std::map<Key, SurfaceConstants> read_constants() {
             row.text("equation") == "fao_56" ? Equation::fao_56 : Equation::asce_2005;
         const auto surface =
             row.text("surface") == "tall" ? Surface::tall_alfalfa : Surface::short_grass;
-        all.emplace(Key{equation, surface, step_named(row.text("step"))},
-                    SurfaceConstants{row.number("cn"), row.number("cd"),
-                                     row.number("soil_heat_share"), row.source()});
+        all.emplace(
+            Key{equation, surface, step_named(row.text("step"))},
+            SurfaceConstants{row.number("cn"), row.number("cd"), row.number("soil_heat_share"), row.words("source")});
     }
     return all;
 }
@@ -44,8 +44,8 @@ const SurfaceConstants& surface_constants(Equation equation, Surface surface, St
     static const auto all = read_constants();
     const auto it = all.find({equation, surface, step});
     if (it == all.end()) {
-        throw InputError("tall surface with FAO-56",
-                         "the short surface; a tall reference is defined by ASCE-EWRI 2005 only");
+        throw InputError(phrase("weather", "tall surface with FAO-56"),
+                         phrase("weather", "the short surface; a tall reference is defined by ASCE-EWRI 2005 only"));
     }
     return it->second;
 }

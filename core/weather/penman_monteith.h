@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/sentence.h"
 #include "core/weather/air.h"
 
 #include <string_view>
@@ -19,6 +20,11 @@
 /// Tests: tests/weather/reference_et_test.cpp, tests/weather/hourly_et_test.cpp
 namespace evenfall::weather {
 
+/// Where a method stands: the same words in every language.
+constexpr Phrase citation(const char* words) { return {"", words}; }
+/// The method of a figure that there is not.
+inline constexpr Phrase no_method = phrase("weather", "none");
+
 /// The reference crop: clipped grass of 0.12 m, or alfalfa of 0.50 m (ASCE-EWRI 2005 only).
 enum class Surface { short_grass, tall_alfalfa };
 enum class Step { day, hour_in_daylight, hour_at_night };
@@ -27,7 +33,7 @@ struct SurfaceConstants {
     double cn;
     double cd;
     double soil_heat_share;  ///< G/Rn; 0 for a day
-    std::string_view source;
+    Phrase source;
 };
 
 /// @throws InputError for a pair the papers do not define: a tall surface with FAO-56

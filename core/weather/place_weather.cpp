@@ -39,9 +39,9 @@ std::map<Date, Depth> rain_of(std::span<const WeatherHour> hours, const calendar
     return whole;
 }
 
-void remark(PlaceDay& day, std::string text) {
-    day.flags.push_back(text);
-    day.remarks.push_back(std::move(text));
+void remark(PlaceDay& day, Sentence said) {
+    day.flags.push_back(said.english());
+    day.remarks.push_back(std::move(said));
 }
 
 /// The day of the hours, or what the daily record says where they do not cover it.
@@ -59,8 +59,8 @@ PlaceDay day_of_both(const ReferenceEt* hourly, std::optional<Depth> rain, std::
         if (hourly != nullptr) {
             // How much of the day the hours cover; what was assumed in them matters no more.
             if (!hourly->flags.empty()) out.flags.push_back(hourly->flags.back());
-            remark(out, out.et ? "hours incomplete: the station's daily record stands in"
-                               : "hours incomplete, and no daily record: no ET");
+            remark(out, out.et ? phrase("weather", "hours incomplete: the station's daily record stands in")
+                               : phrase("weather", "hours incomplete, and no daily record: no ET"));
         }
         daily.reset();
     }
@@ -104,12 +104,14 @@ class Mixer {
         if (et.value) {
             out.method = method_of(days);
             for (const PlaceDay* d : days) {
-                if (d != nullptr && d->et && out.source.empty()) out.source = d->source;
+                if (d != nullptr && d->et && out.source.english().empty()) out.source = d->source;
             }
-            if (!et.missing.empty()) remark(out, "no ET of " + et.missing + ": the others' weights carry it");
+            if (!et.missing.empty()) {
+                remark(out, {phrase("weather", "no ET of %1: the others' weights carry it"), et.missing});
+            }
         }
         if (rain.value && !rain.missing.empty()) {
-            out.remarks.push_back("no rain of " + rain.missing + ": the others' weights carry it");
+            out.remarks.push_back({phrase("weather", "no rain of %1: the others' weights carry it"), rain.missing});
         }
         return out;
     }
@@ -137,15 +139,15 @@ class Mixer {
     }
 
     /// The stations' own method where it is one, by distance.
-    std::string method_of(const std::vector<const PlaceDay*>& days) const {
-        std::vector<std::string> methods;
+    Sentence method_of(const std::vector<const PlaceDay*>& days) const {
+        std::vector<Sentence> methods;
         for (const PlaceDay* d : days) {
             if (d == nullptr || !d->et) continue;
             if (std::find(methods.begin(), methods.end(), d->method) == methods.end()) methods.push_back(d->method);
         }
-        std::string text;
-        for (const std::string& m : methods) text += (text.empty() ? "" : " and ") + m;
-        return text + ", mixed by distance from " + all_;
+        Sentence text = methods.front();
+        for (std::size_t i = 1; i < methods.size(); ++i) text = {phrase("weather", "%1 and %2"), text, methods[i]};
+        return {phrase("weather", "%1, mixed by distance from %2"), text, all_};
     }
 
     std::span<const StationDays> stations_;
@@ -190,14 +192,17 @@ std::vector<PlaceDay> days_by_hours(std::span<const WeatherHour> hours, const Ho
 }
 
 std::vector<double> distance_weights(std::span<const units::Length> distances, double power) {
-    if (distances.empty()) throw InputError("no weather station", "at least one");
+    if (distances.empty())
+        throw InputError(phrase("weather", "no weather station"), phrase("weather", "at least one"));
     if (!(power > 0.0 && power <= highest_power)) {
-        throw InputError(units::format_shortest(power), "a power of the distance above 0, at most 10; 2 is usual");
+        throw InputError(units::format_shortest(power),
+                         phrase("weather", "a power of the distance above 0, at most 10; 2 is usual"));
     }
     std::vector<double> weights;
     std::size_t at_place = 0;
     for (const units::Length d : distances) {
-        if (!(d.si() >= 0.0)) throw InputError(units::format_shortest(d.si()) + " m", "a distance of zero or more");
+        if (!(d.si() >= 0.0))
+            throw InputError(units::format_shortest(d.si()) + " m", phrase("weather", "a distance of zero or more"));
         at_place += d.in(units::metre) < same_place_m ? 1 : 0;
     }
     double sum = 0.0;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/calendar/time_zone.h"
+#include "core/sentence.h"
 #include "core/weather/hourly_et.h"
 #include "core/weather/reference_et.h"
 #include "core/weather/weather_day.h"
@@ -34,10 +35,10 @@ struct PlaceDay {
     calendar::Date date;
     std::optional<units::Depth> et = {};
     std::optional<units::Depth> rain = {};
-    std::string method = "none";        ///< of `et`
-    std::string_view source = {};
+    Sentence method = no_method;  ///< of `et`
+    Phrase source = {};
     std::vector<std::string> flags = {};    ///< what was assumed or refused for `et`
-    std::vector<std::string> remarks = {};  ///< of `flags`, and of rain: what was filled, alike on each day
+    std::vector<Sentence> remarks = {};     ///< of `flags`, and of rain: what was filled, alike on each day
 };
 
 /// @throws InputError for an impossible setting

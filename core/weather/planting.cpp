@@ -17,19 +17,18 @@ constexpr std::array names{std::pair{PlantingKind::sod, std::string_view("sod")}
                            std::pair{PlantingKind::overseeding, std::string_view("overseeding")},
                            std::pair{PlantingKind::shade, std::string_view("shade")}};
 
-void check_range(double value, double low, double high, const char* what) {
+void check_range(double value, double low, double high, PhraseOf<2> expected) {
     if (value >= low && value <= high) return;
-    throw InputError(units::format_shortest(value), std::string(what) + " from " +
-                                                        units::format_shortest(low) + " to " +
-                                                        units::format_shortest(high));
+    throw InputError(units::format_shortest(value),
+                     {expected, units::format_shortest(low), units::format_shortest(high)});
 }
 
 Establishment establishment_of(const Planting& p) {
-    Establishment out = p.key.empty() ? Establishment{p.from, 0, 0.0, "the area's record"}
+    Establishment out = p.key.empty() ? Establishment{p.from, 0, 0.0, phrase("weather", "the area's record")}
                                       : establishment(p.key, p.from);
     if (p.coefficient) {
         out.coefficient = *p.coefficient;
-        out.source = "the area's record";
+        out.source = phrase("weather", "the area's record");
     }
     if (p.to) out.days = static_cast<int>((*p.to - p.from).count()) + 1;
     return out;
@@ -48,34 +47,40 @@ PlantingKind planting_kind_named(std::string_view name) {
     for (const auto& [kind, known] : names) {
         if (known == name) return kind;
     }
-    throw InputError(std::string(name), "sod, establishment, overseeding or shade");
+    throw InputError(name, phrase("weather", "sod, establishment, overseeding or shade"));
 }
 
 void check_planting(const Planting& p) {
     if (p.to && *p.to < p.from) {
         throw InputError(calendar::format_date(*p.to),
-                         "a last day not before the first, " + calendar::format_date(p.from));
+                         {phrase("weather", "a last day not before the first, %1"), calendar::format_date(p.from)});
     }
     switch (p.kind) {
         case PlantingKind::sod: static_cast<void>(sod_stages(p.key)); return;
         case PlantingKind::establishment:
             if (p.key.empty() && !(p.to && p.coefficient)) {
-                throw InputError("no key", "a key of establishment.csv, or a last day and a coefficient");
+                throw InputError(phrase("weather", "no key"),
+                                 phrase("weather", "a key of establishment.csv, or a last day and a coefficient"));
             }
-            check_range(establishment_of(p).coefficient, 0.0, most_coefficient, "a coefficient");
+            check_range(establishment_of(p).coefficient, 0.0, most_coefficient,
+                        phrase("weather", "a coefficient from %1 to %2"));
             return;
         case PlantingKind::overseeding: {
-            if (!p.to) throw InputError("no last day", "the last day under the other plant");
+            if (!p.to)
+                throw InputError(phrase("weather", "no last day"),
+                                 phrase("weather", "the last day under the other plant"));
             const auto& plants = reference::Table::named("plants.csv");
             if (plants.find("key", p.key) == nullptr) {
-                throw InputError(p.key, "the key of a plant, such as perennial_ryegrass");
+                throw InputError(p.key, phrase("weather", "the key of a plant, such as perennial_ryegrass"));
             }
             return;
         }
         case PlantingKind::shade: {
-            if (!p.coefficient) throw InputError("no coefficient", "the factor of the shade");
+            if (!p.coefficient)
+                throw InputError(phrase("weather", "no coefficient"), phrase("weather", "the factor of the shade"));
             const auto* row = reference::Table::named("landscape_factors.csv").find("key", "microclimate");
-            check_range(*p.coefficient, row->number("low"), row->number("high"), "a factor");
+            check_range(*p.coefficient, row->number("low"), row->number("high"),
+                        phrase("weather", "a factor from %1 to %2"));
             return;
         }
     }

@@ -32,11 +32,12 @@ const Defaults& defaults() {
     return values;
 }
 
-constexpr std::string_view asce_source = "ASCE-EWRI (2005) The ASCE standardized reference "
-                                         "evapotranspiration equation";
-constexpr std::string_view fao_source = "FAO Irrigation and Drainage Paper 56 (1998), Eq. 6";
-constexpr std::string_view range_source =
-    "Hargreaves & Samani (1985) Applied Engineering in Agriculture 1(2):96-99; FAO-56 Eq. 52";
+constexpr Phrase asce_source = citation(
+    "ASCE-EWRI (2005) The ASCE standardized reference "
+    "evapotranspiration equation");
+constexpr Phrase fao_source = phrase("weather", "FAO Irrigation and Drainage Paper 56 (1998), Eq. 6");
+constexpr Phrase range_source =
+    phrase("weather", "Hargreaves & Samani (1985) Applied Engineering in Agriculture 1(2):96-99; FAO-56 Eq. 52");
 
 using Flags = std::vector<std::string>;
 
@@ -156,8 +157,8 @@ bool take_recorded(const WeatherDay& day, const StationSetting& s, ReferenceEt& 
         return false;
     }
     result.et = day.reference_et;
-    result.method = "ETo as recorded by the station";
-    result.source = "the weather record";
+    result.method = phrase("weather", "ETo as recorded by the station");
+    result.source = phrase("weather", "the weather record");
     return true;
 }
 
@@ -211,46 +212,55 @@ double wind_at_two_metres(std::optional<units::Speed> recorded, const StationSet
     return u2;
 }
 
-std::string method_name(Equation equation, Surface surface, std::string_view step) {
-    if (equation == Equation::fao_56) return "FAO-56 Penman-Monteith " + std::string(step);
-    return "ASCE-EWRI 2005 " + std::string(step) +
-           (surface == Surface::short_grass ? ", short surface" : ", tall surface");
+Phrase method_name(Equation equation, Surface surface, MethodStep step) {
+    const bool daily = step == MethodStep::daily;
+    if (equation == Equation::fao_56) {
+        return daily ? phrase("weather", "FAO-56 Penman-Monteith daily")
+                     : phrase("weather", "FAO-56 Penman-Monteith hourly");
+    }
+    if (surface == Surface::short_grass) {
+        return daily ? phrase("weather", "ASCE-EWRI 2005 daily, short surface")
+                     : phrase("weather", "ASCE-EWRI 2005 hourly, short surface");
+    }
+    return daily ? phrase("weather", "ASCE-EWRI 2005 daily, tall surface")
+                 : phrase("weather", "ASCE-EWRI 2005 hourly, tall surface");
 }
 
 void check_setting(const StationSetting& s) {
     const auto number = [](double v) { return units::format_shortest(v); };
     if (!(s.latitude >= -90.0 && s.latitude <= 90.0)) {
-        throw InputError(number(s.latitude), "a latitude from -90 to 90 degrees");
+        throw InputError(number(s.latitude), phrase("weather", "a latitude from -90 to 90 degrees"));
     }
     const double z = s.elevation.in(units::metre);
     if (!(z >= -450.0 && z <= 9000.0)) {
-        throw InputError(number(z) + " m", "an elevation from -450 to 9000 m");
+        throw InputError(number(z) + " m", phrase("weather", "an elevation from -450 to 9000 m"));
     }
     const double height = s.wind_height.in(units::metre);
     if (!(height >= 0.5 && height <= 100.0)) {
-        throw InputError(number(height) + " m", "an anemometer 0.5 to 100 m above grass");
+        throw InputError(number(height) + " m", phrase("weather", "an anemometer 0.5 to 100 m above grass"));
     }
     if (s.angstrom_a.has_value() != s.angstrom_b.has_value()) {
-        throw InputError("one Angstrom coefficient", "both a and b, or neither");
+        throw InputError(phrase("weather", "one Angstrom coefficient"),
+                         phrase("weather", "both a and b, or neither"));
     }
     if (s.angstrom_a && !(*s.angstrom_a >= 0.0 && *s.angstrom_b >= 0.0 &&
                           *s.angstrom_a + *s.angstrom_b > 0.0 &&
                           *s.angstrom_a + *s.angstrom_b <= 1.0)) {
-        throw InputError("Angstrom a " + number(*s.angstrom_a) + ", b " + number(*s.angstrom_b),
-                         "two coefficients not below 0 whose sum is above 0 and at most 1");
+        throw InputError({phrase("weather", "Angstrom a %1, b %2"), number(*s.angstrom_a), number(*s.angstrom_b)},
+                         phrase("weather", "two coefficients not below 0 whose sum is above 0 and at most 1"));
     }
     if (s.albedo && !(*s.albedo >= 0.0 && *s.albedo < 1.0)) {
-        throw InputError(number(*s.albedo), "an albedo from 0 to below 1");
+        throw InputError(number(*s.albedo), phrase("weather", "an albedo from 0 to below 1"));
     }
     if (!(s.dew_point_offset >= 0.0 && s.dew_point_offset <= 10.0)) {
-        throw InputError(number(s.dew_point_offset), "a dew point 0 to 10 C below the minimum");
+        throw InputError(number(s.dew_point_offset), phrase("weather", "a dew point 0 to 10 C below the minimum"));
     }
     static_cast<void>(surface_constants(s.equation, s.surface, Step::day));
 }
 
 ReferenceEt reference_et(const WeatherDay& day, const StationSetting& s) {
     check_setting(s);
-    ReferenceEt result{day.date, std::nullopt, "none", {}, ""};
+    ReferenceEt result{day.date, std::nullopt, no_method, {}, {}};
     if (take_recorded(day, s, result)) return result;
 
     const auto extremes = temperatures(day, result.flags);
@@ -262,7 +272,7 @@ ReferenceEt reference_et(const WeatherDay& day, const StationSetting& s) {
         return result;
     }
     if (only_temperatures(day) && s.surface == Surface::short_grass) {
-        result.method = "Hargreaves-Samani 1985";
+        result.method = citation("Hargreaves-Samani 1985");
         result.source = range_source;
         result.flags.emplace_back("temperatures only: Hargreaves-Samani in place of the full method");
         set_et(result, hargreaves_samani(tmax, tmin, ra));
@@ -273,7 +283,7 @@ ReferenceEt reference_et(const WeatherDay& day, const StationSetting& s) {
     const double vapour = vapour_of(day, tmax, tmin, s, result.flags);
     const double solar = solar_of(day, tmax, tmin, ra, rso, s, result.flags);
     const double wind = wind_at_two_metres(day.wind, s, result.flags);
-    result.method = method_name(s.equation, s.surface, "daily");
+    result.method = method_name(s.equation, s.surface, MethodStep::daily);
     result.source = s.equation == Equation::fao_56 ? fao_source : asce_source;
     set_et(result, combined({tmax, tmin, vapour, solar, wind, ra, rso}, s));
     return result;

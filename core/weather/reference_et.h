@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/sentence.h"
 #include "core/weather/penman_monteith.h"
 #include "core/weather/weather_day.h"
 
@@ -50,9 +51,9 @@ struct StationSetting {
 struct ReferenceEt {
     calendar::Date date;
     std::optional<units::Depth> et;
-    std::string method;
+    Sentence method;
     std::vector<std::string> flags;  ///< what was assumed or refused; empty: all inputs measured
-    std::string_view source;         ///< publication behind the method
+    Phrase source;                   ///< publication behind the method
 };
 
 /// @throws InputError when the setting itself is impossible: latitude beyond 90 degrees, an
@@ -67,7 +68,8 @@ void check_setting(const StationSetting& setting);
 double wind_at_two_metres(std::optional<units::Speed> recorded, const StationSetting& setting,
                           std::vector<std::string>& flags);
 
+enum class MethodStep { daily, hourly };
 /// "ASCE-EWRI 2005 daily, short surface" and the like: the full method without replacements.
-std::string method_name(Equation equation, Surface surface, std::string_view step);
+Phrase method_name(Equation equation, Surface surface, MethodStep step);
 
 }  // namespace evenfall::weather

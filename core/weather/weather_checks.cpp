@@ -14,88 +14,88 @@ namespace {
 using units::format_fixed;
 
 void check_temperatures(const WeatherDay& d, Findings& out) {
-    const auto one = [&](const std::optional<units::Temperature>& t, const char* name) {
+    const auto one = [&](const std::optional<units::Temperature>& t, Phrase name) {
         if (!t) return;
         const double c = t->in_celsius();
         if (c < limits().temperature_low.value) {
             out.add("temperature_impossible", limits().temperature_low, d.date,
-                    std::string(name) + " of " + format_fixed(c, 1) + " C is below any record.");
+                    {phrase("weather", "%1 of %2 C is below any record."), name, format_fixed(c, 1)});
         } else if (!(c <= limits().temperature_high.value)) {
             out.add("temperature_impossible", limits().temperature_high, d.date,
-                    std::string(name) + " of " + format_fixed(c, 1) +
-                        " C is above any record: it may be in Fahrenheit.");
+                    {phrase("weather", "%1 of %2 C is above any record: it may be in Fahrenheit."), name,
+                     format_fixed(c, 1)});
         }
     };
-    one(d.tmax, "A highest temperature");
-    one(d.tmin, "A lowest temperature");
-    one(d.tmean, "A mean temperature");
-    one(d.tdew, "A dew point");
+    one(d.tmax, phrase("weather", "A highest temperature"));
+    one(d.tmin, phrase("weather", "A lowest temperature"));
+    one(d.tmean, phrase("weather", "A mean temperature"));
+    one(d.tdew, phrase("weather", "A dew point"));
     if (d.tmin && d.tmin->in_celsius() > limits().warm_minimum.value) {
-        out.add("night_too_warm", limits().warm_minimum, d.date,
-                "A lowest temperature of " + format_fixed(d.tmin->in_celsius(), 1) +
-                    " C is far above usual nights: it may be in Fahrenheit.");
+        out.add(
+            "night_too_warm", limits().warm_minimum, d.date,
+            {phrase("weather", "A lowest temperature of %1 C is far above usual nights: it may be in Fahrenheit."),
+             format_fixed(d.tmin->in_celsius(), 1)});
     }
     if (!d.tmax || !d.tmin) return;
     const double tmax = d.tmax->in_celsius();
     const double tmin = d.tmin->in_celsius();
     if (tmin > tmax) {
         out.add("minimum_above_maximum", Severity::impossible, by_definition, d.date, d.date,
-                "The lowest temperature, " + format_fixed(tmin, 1) + " C, is above the highest, " +
-                    format_fixed(tmax, 1) + " C.");
+                {phrase("weather", "The lowest temperature, %1 C, is above the highest, %2 C."),
+                 format_fixed(tmin, 1), format_fixed(tmax, 1)});
         return;
     }
     if (tmax - tmin > limits().range_high.value) {
         out.add("range_too_wide", limits().range_high, d.date,
-                "The temperatures of the day lie " + format_fixed(tmax - tmin, 1) + " C apart.");
+                {phrase("weather", "The temperatures of the day lie %1 C apart."), format_fixed(tmax - tmin, 1)});
     }
     if (d.tmean && (d.tmean->in_celsius() > tmax || d.tmean->in_celsius() < tmin)) {
         out.add("mean_outside_extremes", Severity::suspect, by_definition, d.date, d.date,
-                "The mean temperature lies outside the lowest and the highest.");
+                phrase("weather", "The mean temperature lies outside the lowest and the highest."));
     }
     if (d.tdew && d.tdew->in_celsius() > tmax) {
         out.add("dew_point_above_maximum", Severity::impossible, by_definition, d.date, d.date,
-                "The dew point, " + format_fixed(d.tdew->in_celsius(), 1) +
-                    " C, is above the highest temperature, " + format_fixed(tmax, 1) + " C.");
+                {phrase("weather", "The dew point, %1 C, is above the highest temperature, %2 C."),
+                 format_fixed(d.tdew->in_celsius(), 1), format_fixed(tmax, 1)});
     } else if (d.tdew && d.tdew->in_celsius() > tmin + limits().dew_above_minimum.value) {
         out.add("dew_point_above_minimum", limits().dew_above_minimum, d.date,
-                "The dew point, " + format_fixed(d.tdew->in_celsius(), 1) +
-                    " C, is well above the lowest temperature, " + format_fixed(tmin, 1) + " C.");
+                {phrase("weather", "The dew point, %1 C, is well above the lowest temperature, %2 C."),
+                 format_fixed(d.tdew->in_celsius(), 1), format_fixed(tmin, 1)});
     }
 }
 
 void check_humidity(const WeatherDay& d, Findings& out) {
-    const auto one = [&](std::optional<double> rh, const char* name) {
+    const auto one = [&](std::optional<double> rh, Phrase name) {
         if (!rh) return;
-        const std::string text = std::string(name) + " of " + format_fixed(*rh, 1) + " %";
+        const std::string percent = format_fixed(*rh, 1);
+        const Sentence cannot_be{phrase("weather", "%1 of %2 % cannot be."), name, percent};
         if (!(*rh > 0.0)) {
-            out.add("humidity_impossible", Severity::impossible, by_definition, d.date, d.date,
-                    text + " cannot be.");
+            out.add("humidity_impossible", Severity::impossible, by_definition, d.date, d.date, cannot_be);
         } else if (*rh > limits().humidity_sensor_excess.value) {
-            out.add("humidity_impossible", limits().humidity_sensor_excess, d.date,
-                    text + " cannot be.");
+            out.add("humidity_impossible", limits().humidity_sensor_excess, d.date, cannot_be);
         } else if (*rh > limits().humidity_excess.value) {
             out.add("humidity_above_100", limits().humidity_excess, d.date,
-                    text + " counts as 100 %: the sensor reads high.");
+                    {phrase("weather", "%1 of %2 % counts as 100 %: the sensor reads high."), name, percent});
         }
     };
-    one(d.rhmax_percent, "A highest humidity");
-    one(d.rhmin_percent, "A lowest humidity");
-    one(d.rhmean_percent, "A mean humidity");
+    one(d.rhmax_percent, phrase("weather", "A highest humidity"));
+    one(d.rhmin_percent, phrase("weather", "A lowest humidity"));
+    one(d.rhmean_percent, phrase("weather", "A mean humidity"));
     if (d.rhmax_percent && d.rhmin_percent && *d.rhmin_percent > *d.rhmax_percent) {
         out.add("humidity_swapped", Severity::impossible, by_definition, d.date, d.date,
-                "The lowest humidity is above the highest.");
+                phrase("weather", "The lowest humidity is above the highest."));
     }
     if (d.rhmin_percent && *d.rhmin_percent > 0.0 &&
         *d.rhmin_percent < limits().rhmin_low.value) {
         out.add("humidity_very_low", limits().rhmin_low, d.date,
-                "A lowest humidity of " + format_fixed(*d.rhmin_percent, 1) +
-                    " % is rare even in arid places.");
+                {phrase("weather", "A lowest humidity of %1 % is rare even in arid places."),
+                 format_fixed(*d.rhmin_percent, 1)});
     }
     if (d.rhmean_percent && *d.rhmean_percent > 0.0 &&
         *d.rhmean_percent < limits().rhmean_low.value) {
         out.add("humidity_mean_low", limits().rhmean_low, d.date,
-                "A mean humidity of " + format_fixed(*d.rhmean_percent, 1) +
-                    " % is low for irrigated ground.");
+                {phrase("weather", "A mean humidity of %1 % is low for irrigated ground."),
+                 format_fixed(*d.rhmean_percent, 1)});
     }
 }
 
@@ -107,29 +107,33 @@ void check_radiation(const WeatherDay& d, const StationSetting& s, Findings& out
         const double possible = daylight_hours(s.latitude, j);
         if (n < 0.0 || n > possible + 0.25) {
             out.add("sunshine_impossible", Severity::impossible, by_definition, d.date, d.date,
-                    "Sunshine of " + format_fixed(n, 1) + " h on a day of " +
-                        format_fixed(possible, 1) + " h.");
+                    {phrase("weather", "Sunshine of %1 h on a day of %2 h."), format_fixed(n, 1),
+                     format_fixed(possible, 1)});
         }
     }
     if (!d.solar) return;
     const double rs = d.solar->in(units::megajoule_per_m2);
-    const std::string text = "Radiation of " + format_fixed(rs, 1) + " MJ/m2";
+    const std::string text = format_fixed(rs, 1);
     if (rs < 0.0) {
         out.add("radiation_impossible", Severity::impossible, by_definition, d.date, d.date,
-                text + " is below zero.");
+                {phrase("weather", "Radiation of %1 MJ/m2 is below zero."), text});
     } else if (rs > ra) {
         out.add("radiation_impossible", Severity::impossible, by_definition, d.date, d.date,
-                text + " is more than arrives outside the atmosphere, " + format_fixed(ra, 1) +
-                    ": look at its unit and at the latitude.");
+                {phrase("weather",
+                        "Radiation of %1 MJ/m2 is more than arrives outside the atmosphere, %2: look at its unit and "
+                        "at the latitude."),
+                 text, format_fixed(ra, 1)});
     } else if (ra > 0.0) {
         const double rso = s.angstrom_a ? clear_sky_calibrated(ra, *s.angstrom_a, *s.angstrom_b)
                                         : clear_sky(ra, s.elevation.in(units::metre));
         if (rs > limits().solar_clear_excess.value * rso) {
-            out.add("radiation_above_clear_sky", limits().solar_clear_excess, d.date,
-                    text + " is above a clear sky, " + format_fixed(rso, 1) + ".");
+            out.add(
+                "radiation_above_clear_sky", limits().solar_clear_excess, d.date,
+                {phrase("weather", "Radiation of %1 MJ/m2 is above a clear sky, %2."), text, format_fixed(rso, 1)});
         } else if (rs < limits().solar_low.value * ra) {
-            out.add("radiation_very_low", limits().solar_low, d.date,
-                    text + " is less than the darkest overcast lets through.");
+            out.add(
+                "radiation_very_low", limits().solar_low, d.date,
+                {phrase("weather", "Radiation of %1 MJ/m2 is less than the darkest overcast lets through."), text});
         }
     }
 }
@@ -137,34 +141,37 @@ void check_radiation(const WeatherDay& d, const StationSetting& s, Findings& out
 void check_wind_rain_et(const WeatherDay& d, Findings& out) {
     if (d.wind) {
         const double u = d.wind->in(units::metre_per_second);
-        const std::string text = "A mean wind of " + format_fixed(u, 1) + " m/s";
+        const std::string text = format_fixed(u, 1);
         if (!(u >= 0.0)) {
             out.add("wind_impossible", Severity::impossible, by_definition, d.date, d.date,
-                    text + " is below zero.");
+                    {phrase("weather", "A mean wind of %1 m/s is below zero."), text});
         } else if (u > limits().wind_impossible.value) {
-            out.add("wind_impossible", limits().wind_impossible, d.date, text + " is above any record.");
+            out.add("wind_impossible", limits().wind_impossible, d.date,
+                    {phrase("weather", "A mean wind of %1 m/s is above any record."), text});
         } else if (u > limits().wind_high.value) {
-            out.add("wind_very_high", limits().wind_high, d.date, text + " is a storm all day.");
+            out.add("wind_very_high", limits().wind_high, d.date,
+                    {phrase("weather", "A mean wind of %1 m/s is a storm all day."), text});
         }
     }
     if (d.rain) {
         const double p = d.rain->in(units::millimetre);
-        const std::string text = "Rain of " + format_fixed(p, 1) + " mm";
+        const std::string text = format_fixed(p, 1);
         if (!(p >= 0.0)) {
             out.add("rain_impossible", Severity::impossible, by_definition, d.date, d.date,
-                    text + " is below zero.");
+                    {phrase("weather", "Rain of %1 mm is below zero."), text});
         } else if (p > limits().rain_impossible.value) {
-            out.add("rain_impossible", limits().rain_impossible, d.date, text + " is above any record.");
+            out.add("rain_impossible", limits().rain_impossible, d.date,
+                    {phrase("weather", "Rain of %1 mm is above any record."), text});
         } else if (p > limits().rain_high.value) {
             out.add("rain_very_high", limits().rain_high, d.date,
-                    text + " in a day is rare: look at its unit.");
+                    {phrase("weather", "Rain of %1 mm in a day is rare: look at its unit."), text});
         }
     }
     if (d.reference_et) {
         const double et = d.reference_et->in(units::millimetre);
         if (!(et >= 0.0 && et <= limits().recorded_et_high.value)) {
             out.add("recorded_et_impossible", limits().recorded_et_high, d.date,
-                    "A recorded ETo of " + format_fixed(et, 1) + " mm: look at its unit.");
+                    {phrase("weather", "A recorded ETo of %1 mm: look at its unit."), format_fixed(et, 1)});
         }
     }
 }

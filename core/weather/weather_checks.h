@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/sentence.h"
 #include "core/weather/reference_et.h"
 #include "core/weather/weather_day.h"
 
@@ -33,8 +34,8 @@ struct WeatherFinding {
     calendar::Date from;
     calendar::Date to;         ///< the same day for a single one
     int days;                  ///< that show it, at most the days from `from` to `to`
-    std::string sentence;      ///< for a person, with the first day's value
-    std::string_view source;   ///< of the limit
+    Sentence sentence;         ///< for a person, with the first day's value
+    Phrase source;             ///< of the limit
 };
 
 /// @param days  in any order; days that come twice are found, not refused

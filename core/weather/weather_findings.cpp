@@ -17,9 +17,8 @@ using std::chrono::days;
 Limit Limits::read(std::string_view key) {
     const auto* row = reference::Table::named("weather_limits.csv").find("key", key);
     if (row == nullptr) throw std::logic_error("no weather limit " + std::string(key));
-    return {row->number("value"),
-            row->text("kind") == "impossible" ? Severity::impossible : Severity::suspect,
-            row->source()};
+    return {row->number("value"), row->text("kind") == "impossible" ? Severity::impossible : Severity::suspect,
+            row->words("source")};
 }
 
 const Limits& limits() {
@@ -27,8 +26,7 @@ const Limits& limits() {
     return all;
 }
 
-void Findings::add(std::string_view kind, Severity severity, std::string_view source, Date from,
-                   Date to, std::string sentence) {
+void Findings::add(std::string_view kind, Severity severity, Phrase source, Date from, Date to, Sentence sentence) {
     const auto last = latest_.find(kind);
     if (last != latest_.end()) {
         WeatherFinding& f = all_[last->second];
@@ -43,7 +41,7 @@ void Findings::add(std::string_view kind, Severity severity, std::string_view so
                     static_cast<int>((to - from).count()) + 1, std::move(sentence), source});
 }
 
-void Findings::add(std::string_view kind, const Limit& limit, Date day, std::string sentence) {
+void Findings::add(std::string_view kind, const Limit& limit, Date day, Sentence sentence) {
     add(kind, limit.severity, limit.source, day, day, std::move(sentence));
 }
 

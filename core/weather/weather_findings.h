@@ -16,7 +16,7 @@ namespace evenfall::weather {
 struct Limit {
     double value;
     Severity severity;
-    std::string_view source;
+    Phrase source;
 };
 
 /// Every row of weather_limits.csv that is used here, looked up once.
@@ -54,10 +54,10 @@ const Limits& limits();
 /// Collects findings; days of one kind that follow each other are joined.
 class Findings {
   public:
-    void add(std::string_view kind, Severity severity, std::string_view source, calendar::Date from,
-             calendar::Date to, std::string sentence);
+    void add(std::string_view kind, Severity severity, Phrase source, calendar::Date from, calendar::Date to,
+             Sentence sentence);
     /// One day against a limit of the data.
-    void add(std::string_view kind, const Limit& limit, calendar::Date day, std::string sentence);
+    void add(std::string_view kind, const Limit& limit, calendar::Date day, Sentence sentence);
     std::vector<WeatherFinding> sorted() &&;
 
   private:
@@ -66,7 +66,7 @@ class Findings {
 };
 
 /// Source of what needs no limit: a lowest temperature above the highest is wrong by definition.
-inline constexpr std::string_view by_definition = "by definition";
+inline constexpr Phrase by_definition = phrase("weather", "by definition");
 
 /// Gaps, days that come twice, stuck sensors, calm, radiation that never reaches a clear sky, wrong
 /// units: what shows only over days. The days are in order of their dates.

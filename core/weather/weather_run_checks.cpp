@@ -18,8 +18,8 @@ using units::format_fixed;
 using Reading = std::optional<double>;
 
 /// Runs of the same reading, where such a run is not natural.
-void check_stuck(std::span<const WeatherDay> all, const char* name,
-                 const std::function<Reading(const WeatherDay&)>& of, Findings& out) {
+void check_stuck(std::span<const WeatherDay> all, Phrase name, const std::function<Reading(const WeatherDay&)>& of,
+                 Findings& out) {
     const Limit& least = limits().stuck_days;
     std::size_t start = 0;
     for (std::size_t i = 1; i <= all.size(); ++i) {
@@ -29,11 +29,10 @@ void check_stuck(std::span<const WeatherDay> all, const char* name,
         if (same) continue;
         const auto run = static_cast<double>(i - start);
         if (first && run >= least.value) {
-            out.add(std::string("stuck_") + name, least.severity, least.source, all[start].date,
+            out.add(std::string("stuck_").append(name.english()), least.severity, least.source, all[start].date,
                     all[i - 1].date,
-                    "The same " + std::string(name) + " to the last digit, " +
-                        units::format_shortest(std::round(*first * 1e6) / 1e6) + ", on " +
-                        format_fixed(run, 0) + " days in a row.");
+                    {phrase("weather", "The same %1 to the last digit, %2, on %3 days in a row."), name,
+                     units::format_shortest(std::round(*first * 1e6) / 1e6), format_fixed(run, 0)});
         }
         start = i;
     }
@@ -43,24 +42,35 @@ void check_all_stuck(std::span<const WeatherDay> all, Findings& out) {
     const auto celsius = [](const std::optional<units::Temperature>& t) {
         return t ? Reading(t->in_celsius()) : std::nullopt;
     };
-    check_stuck(all, "tmax", [&](const WeatherDay& d) { return celsius(d.tmax); }, out);
-    check_stuck(all, "tmin", [&](const WeatherDay& d) { return celsius(d.tmin); }, out);
-    check_stuck(all, "tdew", [&](const WeatherDay& d) { return celsius(d.tdew); }, out);
+    check_stuck(
+        all, phrase("weather", "tmax"), [&](const WeatherDay& d) { return celsius(d.tmax); }, out);
+    check_stuck(
+        all, phrase("weather", "tmin"), [&](const WeatherDay& d) { return celsius(d.tmin); }, out);
+    check_stuck(
+        all, phrase("weather", "tdew"), [&](const WeatherDay& d) { return celsius(d.tdew); }, out);
     // Saturated air holds a sensor at its upper end for days, and dry spells hold rain at zero.
-    check_stuck(all, "rhmax", [](const WeatherDay& d) {
-        return d.rhmax_percent && *d.rhmax_percent < 99.0 ? d.rhmax_percent : std::nullopt;
-    }, out);
-    check_stuck(all, "rhmin", [](const WeatherDay& d) { return d.rhmin_percent; }, out);
-    check_stuck(all, "radiation", [](const WeatherDay& d) {
-        return d.solar ? Reading(d.solar->in(units::megajoule_per_m2)) : std::nullopt;
-    }, out);
-    check_stuck(all, "wind", [](const WeatherDay& d) {
-        return d.wind ? Reading(d.wind->in(units::metre_per_second)) : std::nullopt;
-    }, out);
-    check_stuck(all, "rain", [](const WeatherDay& d) {
-        return d.rain && d.rain->si() > 0.0 ? Reading(d.rain->in(units::millimetre))
-                                            : std::nullopt;
-    }, out);
+    check_stuck(
+        all, phrase("weather", "rhmax"),
+        [](const WeatherDay& d) {
+            return d.rhmax_percent && *d.rhmax_percent < 99.0 ? d.rhmax_percent : std::nullopt;
+        },
+        out);
+    check_stuck(
+        all, phrase("weather", "rhmin"), [](const WeatherDay& d) { return d.rhmin_percent; }, out);
+    check_stuck(
+        all, phrase("weather", "radiation"),
+        [](const WeatherDay& d) { return d.solar ? Reading(d.solar->in(units::megajoule_per_m2)) : std::nullopt; },
+        out);
+    check_stuck(
+        all, phrase("weather", "wind"),
+        [](const WeatherDay& d) { return d.wind ? Reading(d.wind->in(units::metre_per_second)) : std::nullopt; },
+        out);
+    check_stuck(
+        all, phrase("weather", "rain"),
+        [](const WeatherDay& d) {
+            return d.rain && d.rain->si() > 0.0 ? Reading(d.rain->in(units::millimetre)) : std::nullopt;
+        },
+        out);
 }
 
 void check_calm(std::span<const WeatherDay> all, Findings& out) {
@@ -75,10 +85,10 @@ void check_calm(std::span<const WeatherDay> all, Findings& out) {
             continue;
         }
         if (static_cast<double>(run) >= limits().wind_low_days.value) {
-            out.add("wind_always_low", Severity::suspect, limits().wind_low.source,
-                    all[i - run].date, all[i - 1].date,
-                    "Wind below " + format_fixed(low, 1) + " m/s on " + std::to_string(run) +
-                        " days in a row: a worn bearing or an offset?");
+            out.add("wind_always_low", Severity::suspect, limits().wind_low.source, all[i - run].date,
+                    all[i - 1].date,
+                    {phrase("weather", "Wind below %1 m/s on %2 days in a row: a worn bearing or an offset?"),
+                     format_fixed(low, 1), run});
         }
         run = i < all.size() && all[i].wind && all[i].wind->si() >= 0.0 &&
                       all[i].wind->in(units::metre_per_second) < low
@@ -106,10 +116,12 @@ void check_envelope(std::span<const WeatherDay> all, const StationSetting& s, Fi
             ++seen;
         }
         if (seen >= block.count() * 3 / 4 && best < least.value) {
-            out.add("radiation_reads_low", least.severity, least.source, from, all[i - 1].date,
-                    "In " + std::to_string(seen) + " days radiation came to no more than " +
-                        format_fixed(100.0 * best, 0) +
-                        " % of a clear sky: the sensor may read low or be dirty.");
+            out.add(
+                "radiation_reads_low", least.severity, least.source, from, all[i - 1].date,
+                {phrase("weather",
+                        "In %1 days radiation came to no more than %2 % of a clear sky: the sensor may read low or "
+                        "be dirty."),
+                 seen, format_fixed(100.0 * best, 0)});
         }
     }
 }
@@ -131,16 +143,18 @@ void check_whole(std::span<const WeatherDay> all, Findings& out) {
     }
     const double enough = limits().series_days.value;
     if (tmax_days >= enough && tmax_sum / tmax_days > limits().series_mean_high.value) {
-        out.add("temperatures_look_like_fahrenheit", Severity::suspect,
-                limits().series_mean_high.source, all.front().date, all.back().date,
-                "The highest temperatures average " + format_fixed(tmax_sum / tmax_days, 1) +
-                    " C: they look like Fahrenheit.");
+        out.add("temperatures_look_like_fahrenheit", Severity::suspect, limits().series_mean_high.source,
+                all.front().date, all.back().date,
+                {phrase("weather", "The highest temperatures average %1 C: they look like Fahrenheit."),
+                 format_fixed(tmax_sum / tmax_days, 1)});
     }
     if (rhmax_days >= enough && rhmax_best < limits().rhmax_low.value) {
-        out.add("humidity_never_high", Severity::suspect, limits().rhmax_low.source,
-                all.front().date, all.back().date,
-                "The highest humidity never passed " + format_fixed(rhmax_best, 0) +
-                    " %: the sensor may read low, or the station stands on dry ground.");
+        out.add(
+            "humidity_never_high", Severity::suspect, limits().rhmax_low.source, all.front().date, all.back().date,
+            {phrase("weather",
+                    "The highest humidity never passed %1 %: the sensor may read low, or the station stands on dry "
+                    "ground."),
+             format_fixed(rhmax_best, 0)});
     }
 }
 
@@ -150,11 +164,11 @@ void check_sequence(std::span<const WeatherDay> all, Findings& out) {
         const Date day = all[i].date;
         if (day == before) {
             out.add("day_twice", Severity::impossible, by_definition, day, day,
-                    "The day " + calendar::format_date(day) + " comes twice.");
+                    {phrase("weather", "The day %1 comes twice."), calendar::format_date(day)});
         } else if (day > before + days{1}) {
             out.add("gap", Severity::suspect, by_definition, before + days{1}, day - days{1},
-                    "No record from " + calendar::format_date(before + days{1}) + " to " +
-                        calendar::format_date(day - days{1}) + ".");
+                    {phrase("weather", "No record from %1 to %2."), calendar::format_date(before + days{1}),
+                     calendar::format_date(day - days{1})});
         }
     }
 }

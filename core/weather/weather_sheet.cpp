@@ -11,7 +11,7 @@ std::optional<units::Temperature> temperature(std::optional<double> value, const
     if (!value) return std::nullopt;
     if (unit == "c") return units::Temperature::celsius(*value);
     if (unit == "f") return units::Temperature::fahrenheit(*value);
-    throw InputError(unit, "a temperature unit, c or f");
+    throw InputError(unit, phrase("weather", "a temperature unit, c or f"));
 }
 
 template <class Q>

@@ -151,10 +151,12 @@ std::vector<Note> notes_of(const std::vector<AuditedTest>& tests) {
     notes.push_back({"DU_LH", "mean of the drier half over the mean", "exactly half; the middle can "
                      "counts in part", "Irrigation Association (ratio form)", false});
     notes.push_back({"CU", "Christiansen's coefficient, or Heermann and Hein's with weights",
-                     any->result->weights, "Zoldoske & Solomon 1988; Heermann & Hein 1968", false});
-    notes.push_back({"Run-time multiplier", "1 / DU_LH from the cans, the linear form and the upper "
-                     "bound beside it", "the low-half form is the one used",
-                     any->multipliers->linear_source, false});
+                     std::string(any->result->weights.english()), "Zoldoske & Solomon 1988; Heermann & Hein 1968",
+                     false});
+    notes.push_back({"Run-time multiplier",
+                     "1 / DU_LH from the cans, the linear form and the upper "
+                     "bound beside it",
+                     "the low-half form is the one used", any->multipliers->linear_source.english(), false});
     notes.push_back({"Net application rate", "mean depth over run time",
                      "only where the sprinklers stand still", "by definition", false});
     if (any->interval) {

@@ -254,7 +254,7 @@ class SectionMaker {
                       computed(shown_.depth(tested_.result->mean), ref("mean_depth")),
                       quarter_mean});
         }
-        if (weighted()) t.footnotes.push_back("Weights: " + tested_.sample->weights + ".");
+        if (weighted()) t.footnotes.push_back("Weights: " + std::string(tested_.sample->weights.english()) + ".");
         return t;
     }
 
@@ -318,7 +318,7 @@ class SectionMaker {
             "SUMPRODUCT(" + column("sorted", "in_half") + "," + d + ")/SUM(" +
                 column("sorted", "in_half") + ")/" + m,
             "mean of the drier half over mean", result);
-        add("uniformity_cu", "CU, " + r.coefficient, r.cu.value(), share,
+        add("uniformity_cu", "CU, " + std::string(r.coefficient.english()), r.cu.value(), share,
             "1-SUMPRODUCT(" + w + ",ABS(" + d + "-" + m + "))/(" + m + "*SUM(" + w + "))",
             "1 less the mean deviation over the mean", result);
         add("variation_cv", "CV, coefficient of variation", r.cv.value(), share,
@@ -343,8 +343,8 @@ class SectionMaker {
             "by the rule " + std::string(audit::text_of(r.quarter_rule)), working);
         add("half_weight", "Weight of the low half", total_weight() / 2.0, share, "SUM(" + w + ")/2",
             "half of all weight", working);
-        for (const auto& note : r.notes) t.footnotes.push_back(note + ".");
-        if (weighted()) t.footnotes.push_back("Weights: " + r.weights + ".");
+        for (const auto& note : r.notes) t.footnotes.push_back(note.english() + ".");
+        if (weighted()) t.footnotes.push_back("Weights: " + std::string(r.weights.english()) + ".");
         return t;
     }
 

@@ -76,7 +76,7 @@ RawTable place_table(std::shared_ptr<const budget::SeasonInputs> inputs) {
         for (const auto& d : *inputs->place_days) {
             const std::string date = calendar::format_date(d.date);
             const std::array<RawValue, 4> row{std::string_view(date), in_unit(d.rain, units::millimetre),
-                                              in_unit(d.et, units::millimetre), std::string_view(d.method)};
+                                              in_unit(d.et, units::millimetre), std::string_view(d.method.english())};
             sink(row);
         }
     };

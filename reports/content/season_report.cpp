@@ -183,7 +183,7 @@ void gaps(const SeasonResult& s, Report& report) {
         }
     }
     for (const auto& [flag, names] : months) {
-        std::string line(budget::sentence_of(flag));
+        std::string line(budget::sentence_of(flag).english());
         if (!line.empty() && line.back() == '.') line.pop_back();
         line += " (";
         if (names.size() == s.months.size() && names.size() > 1) {
@@ -218,19 +218,20 @@ std::string without_month(const std::string& method) {
 
 void notes(const SeasonResult& s, const std::optional<WaterPrice>& price, Report& report) {
     for (const budget::Note& n : s.notes) {
-        Note note{capital(n.topic), without_month(n.method), "", n.source, n.assumed};
+        Note note{capital(n.topic), without_month(n.method.english()), "", n.source.english(), n.assumed};
         // One line for the twelve months of a set of coefficients.
         if (std::find(report.notes.begin(), report.notes.end(), note) == report.notes.end()) {
             report.notes.push_back(std::move(note));
         }
     }
-    report.notes.push_back({"Budget", "program \"" + s.program.title + "\": " + s.program.formula(),
+    report.notes.push_back({"Budget", "program \"" + s.program.title + "\": " + s.program.formula().english(),
                             "by the month; months are never netted", s.program.source, false});
     report.notes.push_back({"Waste account", "multiplier method, area by area and month by month",
                             "the parts but the shortage add up to the metered use",
                             "derived from the definition of the run-time multiplier", false});
     if (s.cost) {
-        report.notes.push_back({"Money and energy", s.cost->convention, "", s.cost->source, false});
+        report.notes.push_back(
+            {"Money and energy", s.cost->convention.english(), "", s.cost->source.english(), false});
     }
     if (price && !s.cost) {
         report.notes.push_back({"Money", "volume x price of " +
@@ -345,7 +346,7 @@ Report season_report(const SeasonResult& s, const std::optional<WaterPrice>& pri
     if (!s.findings.empty()) {
         Section findings{"findings", "What to look at", {}};
         for (const auto& f : s.findings) {
-            findings.blocks.emplace_back(Paragraph{capital(f.record) + ": " + f.sentence});
+            findings.blocks.emplace_back(Paragraph{capital(f.record.english()) + ": " + f.sentence.english()});
         }
         report.sections.push_back(std::move(findings));
     }

@@ -68,7 +68,7 @@ Tone tone_of(std::string_view key) {
 
 std::string short_words(const budget::WasteLine& line) {
     const std::string_view middle = " application";
-    std::string words(line.words);
+    std::string words(line.words.english());
     if (const auto at = words.find(middle); at != std::string::npos) words.erase(at, middle.size());
     return words;
 }
@@ -167,7 +167,7 @@ Table season_waste_months(const SeasonResult& season, const Shown& shown) {
             {{"month", "Month", {}, true}},
             {}};
     for (const auto& line : budget::waste_lines()) {
-        t.columns.push_back({std::string(line.key), std::string(line.words), v});
+        t.columns.push_back({std::string(line.key), std::string(line.words.english()), v});
     }
     t.columns.push_back({"use_counted", "Use counted", v});
     const auto row = [&](const SeasonFigures& f, const std::string& label, bool is_total) {
@@ -261,7 +261,7 @@ Table season_by_cans(const budget::CanAccount& account, const Shown& shown) {
             {}};
     for (const auto& line : budget::can_lines()) {
         t.add(std::string(line.key),
-              {text(std::string(line.words)), number(shown.volume(account.*line.part))});
+              {text(std::string(line.words.english())), number(shown.volume(account.*line.part))});
     }
     return t;
 }
@@ -271,7 +271,7 @@ Table season_costs(const SeasonResult& season) {
     const NumberFormat money{2, cost.currency}, energy{0, "kWh"};
     Table t{"costs",
             "Money and energy by month",
-            cost.convention,
+            cost.convention.english(),
             {{"month", "Month", {}, true},
              {"bill", "Bill", money},
              {"not_used", "Worth of what the turf did not use", money},
@@ -329,14 +329,11 @@ Table season_areas(const SeasonResult& season, const Shown& shown) {
         Cell saved = unknown();
         if (f.account) saved = number(shown.volume(f.account->avoidable()));
         const std::string tests = u == nullptr || u->tests.empty() ? "" : ", test " + u->tests.front();
-        t.add(key, {text(a.area), text(a.name), number(shown.size(a.size)), sum(f.use, "use"),
-                    sum(f.need, "need"), sum(f.budget, "budget"), sum(f.over_budget, "over_budget"),
-                    saved,
-                    with_mark(number(u ? std::optional(u->du_lq.value()) : std::nullopt),
-                              u && u->assumed),
-                    with_mark(number(u ? std::optional(u->achieved.value()) : std::nullopt),
-                              u && u->assumed),
-                    text(u ? u->method + tests : "not known")});
+        t.add(key, {text(a.area), text(a.name), number(shown.size(a.size)), sum(f.use, "use"), sum(f.need, "need"),
+                    sum(f.budget, "budget"), sum(f.over_budget, "over_budget"), saved,
+                    with_mark(number(u ? std::optional(u->du_lq.value()) : std::nullopt), u && u->assumed),
+                    with_mark(number(u ? std::optional(u->achieved.value()) : std::nullopt), u && u->assumed),
+                    text(u ? u->method.english() + tests : "not known")});
     }
     return t;
 }

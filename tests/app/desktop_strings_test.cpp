@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The second language is complete: every string of the windows has its counterpart.
 #include "app/desktop/core_words.h"
-#include "app/desktop/finding_words.h"
 #include "app/desktop/main_window.h"
 #include "app/desktop/month_words.h"
 #include "app/desktop/table_words.h"
@@ -19,6 +18,8 @@
 #include <QRegularExpression>
 #include <QTranslator>
 #include <QXmlStreamReader>
+#include <set>
+#include <utility>
 
 using namespace evenfall;
 using namespace evenfall::desktop;
@@ -105,15 +106,20 @@ TEST_CASE("the strings that are loaded are those of the file", "[desktop]") {
 
 TEST_CASE("fixed sentences of the core are shown in Spanish too, and English stays as it is", "[desktop]") {
     install_language(QStringLiteral("es"));
-    std::vector<std::string> english;
+    std::vector<Sentence> english;
     for (int f = 0; f <= static_cast<int>(budget::SeasonFlag::months_missing); ++f) {
         english.emplace_back(budget::sentence_of(static_cast<budget::SeasonFlag>(f)));
     }
     for (const auto& line : budget::waste_lines()) english.emplace_back(line.words);
-    for (const auto& name : budget::built_in_program_names()) english.push_back(budget::built_in_program(name).title);
-    for (const std::string& text : english) {
+    for (const auto& name : budget::built_in_program_names()) {
+        english.push_back(budget::built_in_program(name).title_words());
+        CHECK(core_words(budget::built_in_program(name).title) == core_words(english.back()));
+        english.push_back(budget::built_in_program(name).source_words());
+        english.push_back(budget::built_in_program(name).formula());
+    }
+    for (const Sentence& text : english) {
         CAPTURE(text);
-        CHECK(core_words(text) != q(text));
+        CHECK(core_words(text) != q(text.english()));
     }
     // From a form and its values; a value may look like a place.
     const Issue issue{{"a.csv", 7, "register"}, "%2", {phrase("exchange", "a whole number from %1 to %2"), 1, 9}};
@@ -133,19 +139,39 @@ TEST_CASE("fixed sentences of the core are shown in Spanish too, and English sta
             CHECK(key_words(key) != q(key).replace(QLatin1Char('_'), QLatin1Char(' ')));
         }
     }
-    meter::MeterFinding finding{meter::FindingKind::never_zero, "M-1", calendar::make_date(2025, 6, 10),
-                                calendar::make_date(2025, 8, 20), 1000.0 * units::us_gallon, "a leak, in English",
-                                meter::Confidence::high, {}, {}};
-    CHECK(sentence_words(finding, UnitsShown::us) ==
-          QString::fromUtf8("Medidor M-1: caudal a todas horas, día tras día: una fuga, del 2025-06-10 al 2025-08-20, unos 1,000\u00a0gal"));
-    CHECK(record_words("area A-1") == QStringLiteral("zona A-1"));
-    CHECK(dated_words("2025-01 to 2025-12: Some areas have no account.") ==
-          QString::fromUtf8("2025-01 a 2025-12: Algunas zonas no tienen balance."));
-    CHECK(dated_words("2025-01: odd") == QStringLiteral("2025-01: odd"));
     CHECK(month_title(calendar::parse_month("2025-01").value()) == QStringLiteral("ene 2025"));
     install_language(QStringLiteral("en"));
-    CHECK(core_words(english.front()) == q(english.front()));
+    CHECK(core_words(english.front()) == q(english.front().english()));
     CHECK(month_title(calendar::parse_month("2025-01").value()) == QStringLiteral("Jan 2025"));
     CHECK(key_words("sandy_loam") == QStringLiteral("sandy loam"));
-    CHECK(sentence_words(finding, UnitsShown::us) == QStringLiteral("a leak, in English"));
+}
+
+TEST_CASE("words of the data that windows show are listed for translation", "[desktop]") {
+    static constexpr std::pair<const char*, const char*> shown_columns[]{{"head_types.csv", "words"},
+                                                                         {"head_types.csv", "source"},
+                                                                         {"soils.csv", "name"},
+                                                                         {"soils.csv", "source"},
+                                                                         {"plants.csv", "name"},
+                                                                         {"plants.csv", "source"},
+                                                                         {"monthly_coefficients.csv", "source"},
+                                                                         {"root_zone_defaults.csv", "source"},
+                                                                         {"multiplier_forms.csv", "source"},
+                                                                         {"meter_screens.csv", "meaning"},
+                                                                         {"meter_screens.csv", "unit"},
+                                                                         {"meter_screens.csv", "source"},
+                                                                         {"weather_limits.csv", "source"},
+                                                                         {"sod_stages.csv", "source"},
+                                                                         {"establishment.csv", "source"}};
+    std::set<QString> listed;
+    for (const Message& m :
+         messages_of(QStringLiteral(EVENFALL_SOURCE_DIR "/app/desktop/translations/evenfall_es.ts"))) {
+        if (m.context == QStringLiteral("reference")) listed.insert(m.source);
+    }
+    for (const auto& [table, column] : shown_columns) {
+        for (const auto& row : reference::Table::named(table).rows()) {
+            const QString words = q(row.words(column).english());
+            CAPTURE(table, column, words.toStdString());
+            CHECK((words.isEmpty() || listed.count(words) == 1));
+        }
+    }
 }

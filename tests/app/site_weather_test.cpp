@@ -94,14 +94,15 @@ TEST_CASE("a site between stations mixes them by distance", "[workflow][construc
     CHECK_THAT(w.place_days->at(9).et->in(units::millimetre), WithinAbs(3.0, 1e-12));
     REQUIRE(w.notes.size() == 1);
     CHECK(w.notes[0].topic == "weather stations");
-    CHECK_THAT(w.notes[0].method, Contains("to the power 2 (usual)") && Contains("W1 at 22.2 km (80.0 %, elevation 150 m)") &&
-                                      Contains("W2 at 44.4 km (20.0 %") && Contains("site at 100 m"));
-    CHECK_THAT(w.notes[0].source, Contains("Shepard"));
+    CHECK_THAT(w.notes[0].method.english(), Contains("to the power 2 (usual)") &&
+                                                Contains("W1 at 22.2 km (80.0 %, elevation 150 m)") &&
+                                                Contains("W2 at 44.4 km (20.0 %") && Contains("site at 100 m"));
+    CHECK_THAT(w.notes[0].source.english(), Contains("Shepard"));
     SECTION("by another power") {
         desk.site("W1;W2", "1");
         const auto by_one = desk.weather();
         CHECK_THAT(by_one.place_days->at(0).et->in(units::millimetre), WithinAbs(5.0, 2e-3));
-        CHECK_THAT(by_one.notes[0].method, Contains("to the power 1:"));
+        CHECK_THAT(by_one.notes[0].method.english(), Contains("to the power 1:"));
     }
     SECTION("the season says how, and on how many days it was filled") {
         desk.put("area,site,size_ac,coefficient\nA,S,1,1\n");
@@ -111,8 +112,9 @@ TEST_CASE("a site between stations mixes them by distance", "[workflow][construc
         auto answer = answer_season(desk.book, question);
         const auto& notes = answer.result.notes;
         const auto said = [&](const std::string& what) {
-            return std::any_of(notes.begin(), notes.end(),
-                               [&](const budget::Note& n) { return n.method.find(what) != std::string::npos; });
+            return std::any_of(notes.begin(), notes.end(), [&](const budget::Note& n) {
+                return n.method.english().find(what) != std::string::npos;
+            });
         };
         CHECK(said("mixed by inverse distance to the power 2"));
         CHECK(said("no ET of W1: the others' weights carry it, 1 day"));
@@ -171,11 +173,11 @@ TEST_CASE("hours of the chosen station make the days", "[workflow][constructed]"
     REQUIRE(w.place_days);
     REQUIRE(w.place_days->size() == 4);
     CHECK(w.place_days->at(0).date == first);
-    CHECK_THAT(w.place_days->at(0).method, Contains("hourly") && Contains("summed by day"));
+    CHECK_THAT(w.place_days->at(0).method.english(), Contains("hourly") && Contains("summed by day"));
     CHECK_THAT(w.place_days->at(0).rain->in(units::millimetre), WithinAbs(2.4, 1e-9));
     CHECK_FALSE(w.place_days->at(2).et.has_value());
-    CHECK_THAT(w.place_days->at(2).remarks.at(0), Contains("hours incomplete"));
-    CHECK_THAT(w.notes.at(0).method, Contains("W1: reference ET and rain from its hours"));
+    CHECK_THAT(w.place_days->at(2).remarks.at(0).english(), Contains("hours incomplete"));
+    CHECK_THAT(w.notes.at(0).method.english(), Contains("W1: reference ET and rain from its hours"));
     desk.put("station,date,eto_mm,rain_mm\nW1,2024-06-03,5,1\nW1,2024-06-05,5.5,0\n");
     w = desk.weather();
     REQUIRE(w.place_days->size() == 5);

@@ -87,7 +87,7 @@ std::vector<Field> known_fields() {
 
 audit::Sample drawn_test(const Field& field, std::size_t n, stats::SplitMix64& random) {
     audit::Sample sample;
-    sample.layout = "solid-set grid";
+    sample.layout = phrase("audit", "solid-set grid");
     const auto add = [&](double mm, std::optional<audit::Point> at) {
         sample.cans.push_back({std::to_string(sample.cans.size() + 1), mm * units::millimetre, 1.0, at});
     };

@@ -114,7 +114,7 @@ TEST_CASE("low quarter is no more than low half, and that no more than the mean"
             const auto r = analyse_uniformity(t, rule);
             // A can that stands for more than a quarter of the ground is the stated exception.
             const bool one_rules = std::any_of(r.notes.begin(), r.notes.end(), [](const auto& n) {
-                return n.find("more than a quarter") != std::string::npos;
+                return n.english().find("more than a quarter") != std::string::npos;
             });
             CAPTURE(seed, static_cast<int>(rule));
             if (!one_rules) CHECK(r.du_lq.value() <= r.du_lh.value() + 1e-12);

@@ -21,7 +21,7 @@ namespace {
 Sample sample(std::size_t n, bool weighted, std::uint64_t seed) {
     stats::SplitMix64 random(seed);
     Sample s;
-    s.layout = "solid-set grid";
+    s.layout = phrase("audit", "solid-set grid");
     s.equal_weights = !weighted;
     for (std::size_t i = 0; i < n; ++i) {
         // Whole millimetres, so that ties happen.

@@ -101,8 +101,8 @@ TEST_CASE("a row of cans that ends before the pattern is pointed out", "[audit][
     const CatchTest cut = row_across({25, 24, 21}, {24, 23, 22}, 10, 40);
     CHECK_THAT(overlap_lanes(cut).edge_share, WithinRel(22.0 / 25.0, 1e-12));
     const auto notes = analyse_uniformity(cut, QuarterRule::part_can).notes;
-    CHECK(std::any_of(notes.begin(), notes.end(), [](const std::string& n) {
-        return n.find("88 %") != std::string::npos;
+    CHECK(std::any_of(notes.begin(), notes.end(), [](const Sentence& n) {
+        return n.english().find("88 %") != std::string::npos;
     }));
 }
 

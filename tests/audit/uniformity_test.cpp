@@ -142,8 +142,8 @@ TEST_CASE("centre pivot, distance weights", "[audit][constructed]") {
     CHECK_THAT(all.mean.in(units::millimetre), WithinAbs(25.709091, 5e-7));
     CHECK_THAT(all.cu.percent(), WithinAbs(92.7247, 5e-5));
     CHECK_THAT(all.du_lq.percent(), WithinAbs(88.2603, 5e-5));
-    CHECK(all.coefficient == "Heermann-Hein coefficient");
-    CHECK(all.weights == "distance from the pivot point");
+    CHECK(all.coefficient.english() == "Heermann-Hein coefficient");
+    CHECK(all.weights.english() == "distance from the pivot point");
     const UniformityResult nearest = analyse_uniformity(t, QuarterRule::nearest);
     CHECK_THAT(nearest.du_lq.percent(), WithinAbs(88.6846, 5e-5));
     CHECK(nearest.cans_in_low_quarter == 2.0);
@@ -186,7 +186,7 @@ TEST_CASE("pivot weights: ring area is distance when the spacing is equal", "[au
     }
     const UniformityResult r = analyse_uniformity(uneven, QuarterRule::part_can, rings);
     CHECK_THAT(r.mean.in(units::millimetre), WithinRel(sum / total, 1e-12));
-    CHECK(r.weights == "ring area");
+    CHECK(r.weights.english() == "ring area");
     CHECK(r.mean != analyse_uniformity(uneven, QuarterRule::part_can).mean);
 }
 

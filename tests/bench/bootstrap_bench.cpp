@@ -27,7 +27,7 @@ namespace {
 /// The same catches as bootstrap_ratio.R: 10 + 4 sin(1.7 i), i from 1.
 Sample sample(std::size_t cans) {
     Sample s;
-    s.layout = "solid-set grid";
+    s.layout = phrase("audit", "solid-set grid");
     for (std::size_t i = 1; i <= cans; ++i) {
         s.cans.push_back({std::to_string(i),
                           (10.0 + 4.0 * std::sin(1.7 * static_cast<double>(i))) * units::millimetre, 1.0,

@@ -78,7 +78,7 @@ TEST_CASE("salty water adds its leaching requirement to the need", "[budget][der
     const auto salt_note = std::find_if(result.notes.begin(), result.notes.end(),
                                         [](const Note& n) { return n.topic == "leaching"; });
     REQUIRE(salt_note != result.notes.end());
-    CHECK_THAT(salt_note->method, Catch::Matchers::Contains("LR 0.064"));
+    CHECK_THAT(salt_note->method.english(), Catch::Matchers::Contains("LR 0.064"));
 
     // The intervals lie around the same need.
     const auto intervals = season_intervals(inputs, result, {200, 0, 1, 0.90, 1});

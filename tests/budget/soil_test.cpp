@@ -50,11 +50,11 @@ TEST_CASE("holding capacity by texture", "[budget][published]") {
     // 1.75 to 2.50 in/ft; FAO-56 has no clay loam.
     const auto clay_loam = holding_capacity(area_of("clay_loam"));
     CHECK_THAT(clay_loam.share, WithinAbs(2.125 / 12.0, 1e-12));
-    CHECK_THAT(clay_loam.method, Contains("inches per foot"));
+    CHECK_THAT(clay_loam.method.english(), Contains("inches per foot"));
     const auto unknown = holding_capacity(area_of("moon dust"));
     CHECK(unknown.assumed);
     CHECK(unknown.share == holding_capacity(area_of("loam")).share);
-    CHECK_THAT(unknown.method, Contains("soil not in the data"));
+    CHECK_THAT(unknown.method.english(), Contains("soil not in the data"));
 }
 
 // CONSTRUCTED, by the formula in the note to FAO-56 Table 22.

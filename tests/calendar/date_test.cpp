@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/calendar/date.h"
+#include "core/calendar/month_words.h"
 
 #include <catch2/catch.hpp>
 
@@ -48,4 +49,12 @@ TEST_CASE("months", "[calendar]") {
     CHECK(format_month_name(*feb) == "Feb 2024");
     CHECK_FALSE(parse_month("2024-2"));
     CHECK_FALSE(parse_month("2024-13"));
+}
+
+TEST_CASE("a month in words reads as it is printed", "[calendar]") {
+    for (unsigned m = 1; m <= 12; ++m) {
+        const Month month = std::chrono::year{2025} / std::chrono::month{m};
+        CHECK(month_words(month) == format_month_name(month));
+        CHECK(month_name(month).english().substr(0, 3) == format_month_name(month).substr(0, 3));
+    }
 }

@@ -60,7 +60,7 @@ TEST_CASE("a leak shows as days without a still hour", "[meter][constructed]") {
     CHECK(found[0].to == calendar::make_date(2024, 7, 20));
     CHECK(found[0].confidence == Confidence::high);
     CHECK_THAT(found[0].volume->in(units::us_gallon), WithinAbs(72'000, 1e-6));
-    CHECK_THAT(found[0].sentence, Catch::Matchers::Contains("72,000 gal"));
+    CHECK_THAT(found[0].sentence.english(), Catch::Matchers::Contains("72,000 gal"));
     const auto months = leak_by_month(with.input(), year{2024} / July, year{2024} / July);
     CHECK_THAT(months[0].volume.in(units::us_gallon), WithinAbs(72'000, 1e-6));
     CHECK(months[0].days == 10);
@@ -195,7 +195,7 @@ TEST_CASE("gaps", "[meter][constructed]") {
     REQUIRE(found.size() == 1);
     CHECK(found[0].from == calendar::make_date(2024, 7, 2));
     CHECK_FALSE(found[0].volume.has_value());
-    CHECK_THAT(found[0].sentence, Catch::Matchers::Contains("10.0 hours"));
+    CHECK_THAT(found[0].sentence.english(), Catch::Matchers::Contains("10.0 hours"));
 }
 
 // The largest normal flow of a 2 inch meter, 160 gpm: Maryland COMAR 20.70.06.03.
@@ -223,7 +223,7 @@ TEST_CASE("falls and backward flow become findings", "[meter][constructed]") {
     const auto found = record_problems(back.input());
     CHECK(found.at(0).kind == FindingKind::ran_backward);
     CHECK_THAT(found[0].volume->in(units::us_gallon), WithinAbs(-80, 1e-9));
-    CHECK_THAT(found[0].sentence, Catch::Matchers::Contains("backflow"));
+    CHECK_THAT(found[0].sentence.english(), Catch::Matchers::Contains("backflow"));
 }
 
 TEST_CASE("master and submeters disagree", "[meter][constructed]") {

@@ -66,7 +66,7 @@ TEST_CASE("a winter under rye", "[weather][constructed]") {
     CHECK(on(2025, 4, 1) == 0.85);
     const auto october = coefficient_of_month(bermuda(), plan, std::chrono::year{2024} / 10);
     CHECK_THAT(october.value.value(), WithinAbs((14.0 * 0.85 + 17.0 * 0.95) / 31.0, 1e-12));
-    CHECK_THAT(october.method, Contains("mean of the days"));
+    CHECK_THAT(october.method.english(), Contains("mean of the days"));
 
     // A coefficient in the record stands: it was measured or agreed.
     auto area = bermuda();
@@ -90,8 +90,8 @@ TEST_CASE("sod from one harvest to the next", "[weather][constructed]") {
     CHECK_THAT(on(14 + 25), WithinAbs(0.825, 1e-12));
     CHECK_THAT(on(64), WithinAbs(0.85, 1e-12));
     CHECK(on(299) == 0.85);
-    CHECK_THAT(coefficient_on(bermuda(), plan, cut + days{3}).method, Contains("day 4"));
-    CHECK_THAT(coefficient_on(bermuda(), plan, cut + days{300}).method, Contains("monthly table"));
+    CHECK_THAT(coefficient_on(bermuda(), plan, cut + days{3}).method.english(), Contains("day 4"));
+    CHECK_THAT(coefficient_on(bermuda(), plan, cut + days{300}).method.english(), Contains("monthly table"));
     CHECK_THROWS_WITH(sod_stages("hydroponic"), Contains("seeded_cool"));
 }
 
@@ -112,7 +112,7 @@ TEST_CASE("establishment and shade", "[weather][constructed]") {
     plan.shades.push_back({laid, laid + days{40}, 0.7});
     const auto shaded = coefficient_on(area, plan, laid);
     CHECK_THAT(shaded.value.value(), WithinAbs(0.7, 1e-12));
-    CHECK_THAT(shaded.method, Contains("x 0.7"));
+    CHECK_THAT(shaded.method.english(), Contains("x 0.7"));
     CHECK(coefficient_on(area, plan, laid + days{41}).value.value() == 0.62);
     plan.shades.front().factor = 0.3;
     CHECK_THROWS_AS(coefficient_on(area, plan, laid), InputError);
@@ -134,7 +134,7 @@ TEST_CASE("a plan from the records of an area", "[weather][constructed]") {
     CHECK(north.sod[0].harvested == day(4, 10));
     CHECK(north.sod[0].next_harvest == day(9, 1));
     CHECK_FALSE(north.sod[1].next_harvest);
-    CHECK_THAT(coefficient_on(bermuda(), north, day(9, 2)).method, Contains("day 2"));
+    CHECK_THAT(coefficient_on(bermuda(), north, day(9, 2)).method.english(), Contains("day 2"));
     const auto south = plan_of(records, "south");
     REQUIRE(south.establishments.size() == 2);
     CHECK(south.establishments[0].days == 40);

@@ -35,7 +35,7 @@ TEST_CASE("monthly coefficients for California", "[weather][published]") {
         const auto c = landscape_coefficient(area_with("cool_season_california"), month(m));
         CHECK(c.value.value() == cool[m - 1]);
         CHECK_FALSE(c.assumed);
-        CHECK_THAT(c.source, Contains("Meyer, Gibeault & Youngner"));
+        CHECK_THAT(c.source.english(), Contains("Meyer, Gibeault & Youngner"));
         CHECK(landscape_coefficient(area_with("warm_season_california"), month(m)).value.value() ==
               warm[m - 1]);
     }
@@ -74,7 +74,7 @@ TEST_CASE("coefficient of an area", "[weather][constructed]") {
     const auto unknown = landscape_coefficient(area_with("moss"), month(7));
     CHECK(unknown.assumed);
     CHECK(unknown.value.value() == 0.95);
-    CHECK_THAT(unknown.method, Contains("plant not in the data"));
+    CHECK_THAT(unknown.method.english(), Contains("plant not in the data"));
     CHECK(landscape_coefficient(area_with(""), month(7)).assumed);
 
     area.coefficient = 85.0;

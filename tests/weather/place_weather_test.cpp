@@ -26,7 +26,7 @@ PlaceDay place_day(std::optional<double> et, std::optional<double> rain) {
     if (et) {
         d.et = *et * millimetre;
         d.method = "made up";
-        d.source = "a source";
+        d.source = citation("a source");
     }
     if (rain) d.rain = *rain * millimetre;
     return d;
@@ -89,7 +89,7 @@ TEST_CASE("ET and rain of stations are mixed each by itself", "[weather][derived
     CHECK_THAT(both.et->in(millimetre), WithinAbs(0.8 * 6.0 + 0.2 * 3.0, 1e-12));
     CHECK_THAT(both.rain->in(millimetre), WithinAbs(2.0, 1e-12));
     CHECK(both.method == "made up, mixed by distance from near, far");
-    CHECK(both.source == "a source");
+    CHECK(both.source.english() == "a source");
     CHECK(both.flags.empty());
     CHECK(both.remarks.empty());
 
@@ -100,13 +100,14 @@ TEST_CASE("ET and rain of stations are mixed each by itself", "[weather][derived
         CHECK_THAT(d.rain->in(millimetre), WithinAbs(2.0, 1e-12));
         REQUIRE(d.flags.size() == 1);
         CHECK(d.flags[0] == "no ET of near: the others' weights carry it");
-        CHECK(d.remarks == d.flags);
+        REQUIRE(d.remarks.size() == 1);
+        CHECK(d.remarks[0] == d.flags[0]);
         stations[1].days.clear();
         const auto alone = mixed(stations);
         CHECK_FALSE(alone.et.has_value());
         CHECK(alone.rain->si() == 0.0);
         REQUIRE(alone.remarks.size() == 1);
-        CHECK_THAT(alone.remarks[0], Contains("no rain of far"));
+        CHECK_THAT(alone.remarks[0].english(), Contains("no rain of far"));
     }
     SECTION("a station's own flags keep its name") {
         stations[1].days[0].flags = {"wind missing"};
@@ -176,14 +177,14 @@ TEST_CASE("a day's ET and rain are the sums of its hours", "[weather][constructe
         CHECK(d.rain->in(millimetre) == Approx(1.0));
         CHECK(d.method == "ETo as recorded by the station");
         REQUIRE(d.remarks.size() == 1);
-        CHECK_THAT(d.remarks[0], Contains("hours incomplete"));
+        CHECK_THAT(d.remarks[0].english(), Contains("hours incomplete"));
         CHECK(d.flags.size() == 2);
     }
     SECTION("without a daily record there is no ET, and the rain is not known either") {
         const auto d = days_by_hours(hours(20), greenwich(), utc, {})[0];
         CHECK_FALSE(d.et.has_value());
         CHECK_FALSE(d.rain.has_value());
-        CHECK_THAT(d.remarks.at(0), Contains("no daily record"));
+        CHECK_THAT(d.remarks.at(0).english(), Contains("no daily record"));
     }
     SECTION("days with a daily record alone stay, in order") {
         WeatherDay before = record;

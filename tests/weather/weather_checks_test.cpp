@@ -55,7 +55,7 @@ std::vector<WeatherFinding> with(Change change) {
 
 bool shows(const std::vector<WeatherFinding>& all, const std::string& kind, Severity severity) {
     const auto* f = find(all, kind);
-    return f != nullptr && f->severity == severity && !f->sentence.empty() && !f->source.empty();
+    return f != nullptr && f->severity == severity && !f->sentence.empty() && !f->source.english().empty();
 }
 
 }  // namespace
@@ -120,7 +120,7 @@ TEST_CASE("faults of a single day", "[weather][constructed]") {
                 impossible));
     const auto one = with([](auto& r) { r[9].rain = -0.2 * millimetre; });
     CHECK(find(one, "rain_impossible")->from == calendar::make_date(2015, 7, 10));
-    CHECK_THAT(find(one, "rain_impossible")->sentence, Contains("-0.2 mm"));
+    CHECK_THAT(find(one, "rain_impossible")->sentence.english(), Contains("-0.2 mm"));
 }
 
 // CONSTRUCTED.

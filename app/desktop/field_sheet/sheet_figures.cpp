@@ -125,7 +125,7 @@ std::vector<Figure> sheet_figures(const FieldSheet& sheet, UnitsShown units) {
             if (all.low_half) value = QStringLiteral("× ") + shown_number(all.low_half->value(), 2);
             linear = shown_number(all.linear.value(), 2);
             if (all.low_quarter) upper = shown_number(all.low_quarter->value(), 2);
-            source = q(all.linear_source);
+            source = core_words(all.linear_source);
         }
         auto& f = m.add("multiplier", SheetFigures::tr("Run-time multiplier"), value);
         f.why.formula = SheetFigures::tr("1 ÷ DU of the low half");

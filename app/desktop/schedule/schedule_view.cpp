@@ -34,7 +34,7 @@ QString days_text(const std::vector<int>& weekdays) {
 QStringList assumed_of(const schedule::BaseSchedule& s, const StationWeek& station) {
     QStringList out;
     for (const auto& a : s.assumptions) {
-        if (q(a).contains(QStringLiteral("area ") + q(station.area))) out << q(a);
+        if (a.area == station.area) out << core_words(a.says);
     }
     return out;
 }
@@ -47,17 +47,18 @@ Figure figure_of(const workflow::ScheduleAnswer& answer, const ScheduleMonth& mo
     f.name = ScheduleView::tr("%1, station %2, %3").arg(name, q(s.station), month_title(month.month));
     f.value = value;
     f.why.formula = formula;
-    f.why.inputs << ScheduleView::tr("rate: %1, from %2").arg(shown(s.rate, units), q(s.rate_source))
-                 << ScheduleView::tr("net need of a week: %1, from the weather of the months chosen").arg(shown(s.net, units))
-                 << ScheduleView::tr("gross, for uneven water: %1, from net × run-time multiplier").arg(shown(s.gross, units))
-                 << ScheduleView::tr("days between irrigations that the soil allows: %1, from the soil of area %2")
-                        .arg(s.days_between)
-                        .arg(q(s.area))
-                 << ScheduleView::tr("times a week: %1; cycles each time: %2 of %3 min, soak %4 min")
-                        .arg(s.times_a_week)
-                        .arg(s.cycles)
-                        .arg(s.cycle_minutes)
-                        .arg(s.soak_minutes);
+    f.why.inputs
+        << ScheduleView::tr("rate: %1, from %2").arg(shown(s.rate, units), core_words(s.rate_source))
+        << ScheduleView::tr("net need of a week: %1, from the weather of the months chosen").arg(shown(s.net, units))
+        << ScheduleView::tr("gross, for uneven water: %1, from net × run-time multiplier").arg(shown(s.gross, units))
+        << ScheduleView::tr("days between irrigations that the soil allows: %1, from the soil of area %2")
+               .arg(s.days_between)
+               .arg(q(s.area))
+        << ScheduleView::tr("times a week: %1; cycles each time: %2 of %3 min, soak %4 min")
+               .arg(s.times_a_week)
+               .arg(s.cycles)
+               .arg(s.cycle_minutes)
+               .arg(s.soak_minutes);
     const QStringList assumed = assumed_of(answer.schedule, s);
     for (const QString& a : assumed) f.why.inputs << QStringLiteral("* ") + a;
     f.why.assumed = !assumed.isEmpty();
@@ -250,7 +251,7 @@ QStringList schedule_findings(const workflow::ScheduleAnswer& answer) {
                    .arg(q(station), months.join(QStringLiteral(", ")));
     }
     for (const auto& u : s.left_out) out << ScheduleView::tr("Left out: %1, %2").arg(q(u.station), core_words(u.reason));
-    for (const auto& a : s.assumptions) out << ScheduleView::tr("Assumed: %1").arg(core_words(a));
+    for (const auto& a : s.assumptions) out << ScheduleView::tr("Assumed: %1").arg(core_words(a.says));
     return out;
 }
 

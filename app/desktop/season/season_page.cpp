@@ -203,14 +203,15 @@ void SeasonPage::show_findings() {
     if (!answer_) return;
     for (std::size_t i = 0; i < answer_->meter_findings.size(); ++i) {
         const auto& f = answer_->meter_findings[i];
-        auto* item = new QListWidgetItem(sentence_words(f, session().units()));
+        auto* item = new QListWidgetItem(core_words(f.sentence));
         item->setData(Qt::UserRole, static_cast<int>(i));
-        item->setToolTip(tr("Limit: %1\nSource: %2\nHow sure: %3")
-                             .arg(q(f.limit), q(f.source), confidence_words(f.confidence)));
+        item->setToolTip(
+            tr("Limit: %1\nSource: %2\nHow sure: %3")
+                .arg(core_words(f.limit), core_words(f.source), core_words(meter::text_of(f.confidence))));
         findings_->addItem(item);
     }
     for (const auto& f : answer_->result.findings) {
-        findings_->addItem(record_words(f.record) + QStringLiteral(": ") + dated_words(f.sentence));
+        findings_->addItem(core_words(f.record) + QStringLiteral(": ") + core_words(f.sentence));
     }
     if (findings_->count() == 0) findings_->addItem(tr("Nothing stands out."));
     findings_->setCurrentRow(0);

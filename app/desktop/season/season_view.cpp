@@ -23,8 +23,9 @@ void add_notes(Explanation& why, const budget::SeasonResult& result, const char*
     QStringList sources;
     for (const auto& note : result.notes) {
         if (note.topic != topic) continue;
-        methods << q(note.method);
-        if (!sources.contains(q(note.source))) sources << q(note.source);
+        methods << core_words(note.method);
+        const QString source = core_words(note.source);
+        if (!sources.contains(source)) sources << source;
     }
     if (!methods.isEmpty()) why.method += (why.method.isEmpty() ? QString() : QStringLiteral("\n")) + methods.join(QLatin1Char('\n'));
     if (!sources.isEmpty()) why.source += (why.source.isEmpty() ? QString() : QStringLiteral("; ")) + sources.join(QStringLiteral("; "));
@@ -112,9 +113,9 @@ Figure season_figure(const workflow::SeasonAnswer& answer, const budget::SeasonF
             f.key = QStringLiteral("budget");
             f.name = SeasonView::tr("Budget");
             f.value = volume_or_dash(p.budget, units);
-            why.formula = q(result.program.formula());
+            why.formula = core_words(result.program.formula());
             why.inputs << named(SeasonView::tr("need"), p.need, units, SeasonView::tr("this season's account"));
-            why.convention = SeasonView::tr("program: %1").arg(core_words(result.program.title));
+            why.convention = SeasonView::tr("program: %1").arg(core_words(result.program.title_words()));
             add_notes(why, result, "budget");
             break;
         case SeasonColumn::over_budget:
@@ -284,8 +285,8 @@ MonthsTable areas_table(const workflow::SeasonAnswer& answer, UnitsShown units) 
         if (!area.uniformity.empty()) {
             const auto& u = area.uniformity.back();
             m.value = QStringLiteral("× ") + shown_number(u.achieved.value(), 2);
-            m.why.method = q(u.method);
-            m.why.source = q(u.source);
+            m.why.method = core_words(u.method);
+            m.why.source = core_words(u.source);
             m.why.assumed = u.assumed;
             m.why.formula = SeasonView::tr("1 ÷ DU of the low half from cans; else the planning value of the head type");
             for (const auto& t : u.tests) m.why.inputs << SeasonView::tr("catch test %1, from the book").arg(q(t));

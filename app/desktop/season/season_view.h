@@ -11,7 +11,7 @@
 
 /// What the season page shows of an answer: figures, charts and the months, each figure with how
 /// it came about. Values are the core's; only cumulative use is summed here for the drawing.
-/// Tests: tests/app/desktop_paths_test.cpp
+/// Tests: tests/app/desktop_paths_test.cpp, tests/app/desktop_spanish_test.cpp
 namespace evenfall::desktop {
 
 /// Use, need, budget, over budget, what could be saved, leak: totals of the site.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/sites/site_rows.h"
 
+#include "app/desktop/core_words.h"
 #include "app/desktop/finding_words.h"
 #include "app/desktop/season/season_range.h"
 #include "core/store/meter_store.h"
@@ -51,7 +52,7 @@ void judge(const store::Book& book, SiteRow& row) {
         sort_by_urgency(findings);
         row.attention = std::move(findings);
     } catch (const std::exception& e) {
-        row.not_judged_because = e.what();
+        row.not_judged_because = error_words(e);
     }
 }
 

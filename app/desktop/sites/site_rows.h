@@ -26,7 +26,7 @@ struct SiteRow {
     bool judged = false;                       ///< the answer below has been worked out
     std::optional<units::Volume> over_budget;
     std::vector<meter::MeterFinding> attention;  ///< the most pressing first
-    std::string not_judged_because;              ///< such as no elevation; empty with no reading at all
+    QString not_judged_because;                  ///< such as no elevation; empty with no reading at all
 };
 
 /// Everything but the answers. @throws store::BookError

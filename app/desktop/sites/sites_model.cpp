@@ -2,7 +2,7 @@
 #include "app/desktop/sites/sites_model.h"
 
 #include "app/desktop/appearance.h"
-#include "app/desktop/finding_words.h"
+#include "app/desktop/core_words.h"
 
 #include <QBrush>
 #include <utility>
@@ -34,9 +34,7 @@ void SitesModel::set_units(UnitsShown units) {
     if (!rows_.empty()) Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, columns - 1));
 }
 
-QString SitesModel::line_of(const meter::MeterFinding& finding, UnitsShown units) {
-    return sentence_words(finding, units);
-}
+QString SitesModel::line_of(const meter::MeterFinding& finding) { return core_words(finding.sentence); }
 
 int SitesModel::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(rows_.size());
@@ -60,11 +58,11 @@ QString SitesModel::text(const SiteRow& row, int column) const {
         case attention:
             if (!row.judged) return QStringLiteral("…");
             if (!row.attention.empty()) {
-                const QString first = line_of(row.attention.front(), units_);
+                const QString first = line_of(row.attention.front());
                 return row.attention.size() == 1 ? first : tr("%1 (and %2 more)").arg(first).arg(row.attention.size() - 1);
             }
             if (!row.last_reading) return tr("not judged: %1").arg(tr("no readings"));
-            if (!row.not_judged_because.empty()) return tr("not judged: %1").arg(q(row.not_judged_because));
+            if (!row.not_judged_because.isEmpty()) return tr("not judged: %1").arg(row.not_judged_because);
             return tr("nothing stands out");
         default: return {};
     }

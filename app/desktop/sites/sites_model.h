@@ -24,7 +24,7 @@ class SitesModel : public QAbstractTableModel {
     const SiteRow& row(int index) const { return rows_[static_cast<std::size_t>(index)]; }
 
     /// A finding in the language shown.
-    static QString line_of(const meter::MeterFinding& finding, UnitsShown units);
+    static QString line_of(const meter::MeterFinding& finding);
 
     int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;

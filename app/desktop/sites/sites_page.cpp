@@ -172,7 +172,7 @@ void SitesPage::show_chosen() {
     const SiteRow& row = model_->row(at.row());
     name_->setText(q(row.name) + QStringLiteral("  (") + q(row.code) + QLatin1Char(')'));
     QStringList lines;
-    for (std::size_t i = 0; i < row.attention.size() && i < 3; ++i) lines << SitesModel::line_of(row.attention[i], session().units());
+    for (std::size_t i = 0; i < row.attention.size() && i < 3; ++i) lines << SitesModel::line_of(row.attention[i]);
     attention_->setText(lines.join(QLatin1Char('\n')));
     attention_->setVisible(!lines.isEmpty());
     std::vector<std::vector<FigureCell>> cells;

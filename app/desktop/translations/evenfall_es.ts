@@ -167,126 +167,6 @@
 <context>
     <name>Core</name>
     <message>
-        <source>No reference ET for too many days: need and budget are not known.</source>
-        <translation>Falta la ET de referencia de demasiados días: la necesidad y el presupuesto no se conocen.</translation>
-    </message>
-    <message>
-        <source>Days without reference ET were filled with the mean of the month&apos;s other days.</source>
-        <translation>Los días sin ET de referencia se completaron con la media de los demás días del mes.</translation>
-    </message>
-    <message>
-        <source>On some days an input of the reference ET was replaced or refused.</source>
-        <translation>En algunos días un dato de la ET de referencia se reemplazó o se rechazó.</translation>
-    </message>
-    <message>
-        <source>Rain was not recorded for too many days: need is not known under this rain rule.</source>
-        <translation>La lluvia no se registró en demasiados días: con esta regla de lluvia la necesidad no se conoce.</translation>
-    </message>
-    <message>
-        <source>Days without a rain record were filled with the mean of the month&apos;s other days.</source>
-        <translation>Los días sin registro de lluvia se completaron con la media de los demás días del mes.</translation>
-    </message>
-    <message>
-        <source>The weather record covers a part of the month; only those days are counted.</source>
-        <translation>El registro del tiempo abarca una parte del mes; solo se cuentan esos días.</translation>
-    </message>
-    <message>
-        <source>The meter readings cover a part of the month; only those days are counted.</source>
-        <translation>Las lecturas del medidor abarcan una parte del mes; solo se cuentan esos días.</translation>
-    </message>
-    <message>
-        <source>The meter record has a gap; need and budget are scaled to the time that was metered.</source>
-        <translation>El registro del medidor tiene un hueco; la necesidad y el presupuesto se ajustan al tiempo medido.</translation>
-    </message>
-    <message>
-        <source>No meter: use is not known.</source>
-        <translation>Sin medidor: el uso no se conoce.</translation>
-    </message>
-    <message>
-        <source>No meter readings: use is not known.</source>
-        <translation>Sin lecturas del medidor: el uso no se conoce.</translation>
-    </message>
-    <message>
-        <source>A part of the volume comes from estimated readings or lies between readings outside the month.</source>
-        <translation>Una parte del volumen viene de lecturas estimadas o queda entre lecturas de fuera del mes.</translation>
-    </message>
-    <message>
-        <source>The meter ran backward over the month: there is no account.</source>
-        <translation>El medidor giró hacia atrás en el mes: no hay balance.</translation>
-    </message>
-    <message>
-        <source>The submeters add up to more than the meter above them.</source>
-        <translation>Los medidores parciales suman más que el medidor general.</translation>
-    </message>
-    <message>
-        <source>The meter serves several areas; its volume was split by area times coefficient.</source>
-        <translation>El medidor sirve a varias zonas; su volumen se repartió por superficie por coeficiente.</translation>
-    </message>
-    <message>
-        <source>The landscape coefficient was assumed.</source>
-        <translation>El coeficiente de paisaje se supuso.</translation>
-    </message>
-    <message>
-        <source>No catch test: a planning value of the head type stands for the uniformity.</source>
-        <translation>Sin prueba de captación: un valor de planificación del tipo de aspersor hace de uniformidad.</translation>
-    </message>
-    <message>
-        <source>Neither a catch test nor a known head type is recorded.</source>
-        <translation>No hay registrada ni prueba de captación ni un tipo de aspersor conocido.</translation>
-    </message>
-    <message>
-        <source>The catch test was made after the month.</source>
-        <translation>La prueba de captación se hizo después del mes.</translation>
-    </message>
-    <message>
-        <source>The off-target share is not known and was counted as 0.</source>
-        <translation>La parte fuera de la zona no se conoce y se contó como 0.</translation>
-    </message>
-    <message>
-        <source>The readings are too far apart to show a leak; it was counted as 0.</source>
-        <translation>Las lecturas están demasiado separadas para mostrar una fuga; se contó como 0.</translation>
-    </message>
-    <message>
-        <source>The leak found is larger than the volume and was cut to it.</source>
-        <translation>La fuga hallada es mayor que el volumen y se recortó a él.</translation>
-    </message>
-    <message>
-        <source>Some areas have no account.</source>
-        <translation>Algunas zonas no tienen balance.</translation>
-    </message>
-    <message>
-        <source>Some months have no account.</source>
-        <translation>Algunos meses no tienen balance.</translation>
-    </message>
-    <message>
-        <source>used by the turf</source>
-        <translation>usada por el césped</translation>
-    </message>
-    <message>
-        <source>uneven application, unavoidable</source>
-        <translation>aplicación desigual, inevitable</translation>
-    </message>
-    <message>
-        <source>uneven application, avoidable</source>
-        <translation>aplicación desigual, evitable</translation>
-    </message>
-    <message>
-        <source>off target</source>
-        <translation>fuera de la zona</translation>
-    </message>
-    <message>
-        <source>leak</source>
-        <translation>fuga</translation>
-    </message>
-    <message>
-        <source>over-scheduled</source>
-        <translation>programada de más</translation>
-    </message>
-    <message>
-        <source>short of the need</source>
-        <translation>por debajo de la necesidad</translation>
-    </message>
-    <message>
         <source>California model landscape ordinance, 2009 text</source>
         <translation>Ordenanza modelo de paisajes de California, texto de 2009</translation>
     </message>
@@ -315,116 +195,8 @@
         <translation>Tolland Reach Water District, cuota para césped grande (inventado)</translation>
     </message>
     <message>
-        <source>lateral</source>
-        <translation>lateral</translation>
-    </message>
-    <message>
-        <source>centre pivot</source>
-        <translation>pivote central</translation>
-    </message>
-    <message>
         <source>traveller</source>
         <translation>cañón viajero</translation>
-    </message>
-    <message>
-        <source>solid-set grid</source>
-        <translation>cuadrícula de aspersión fija</translation>
-    </message>
-    <message>
-        <source>irregular positions</source>
-        <translation>posiciones irregulares</translation>
-    </message>
-    <message>
-        <source>length of machine each can stands for</source>
-        <translation>longitud de máquina que representa cada recipiente</translation>
-    </message>
-    <message>
-        <source>distance from the pivot point</source>
-        <translation>distancia al punto del pivote</translation>
-    </message>
-    <message>
-        <source>ring area</source>
-        <translation>área del anillo</translation>
-    </message>
-    <message>
-        <source>each strip across the lane the same area</source>
-        <translation>cada franja de la pasada, la misma área</translation>
-    </message>
-    <message>
-        <source>each can the same area</source>
-        <translation>cada recipiente, la misma área</translation>
-    </message>
-    <message>
-        <source>each can the same area (positions not used)</source>
-        <translation>cada recipiente, la misma área (sin usar posiciones)</translation>
-    </message>
-    <message>
-        <source>Voronoi share of the tested ground</source>
-        <translation>parte de Voronoi del terreno probado</translation>
-    </message>
-    <message>
-        <source>Christiansen coefficient</source>
-        <translation>coeficiente de Christiansen</translation>
-    </message>
-    <message>
-        <source>Heermann-Hein coefficient</source>
-        <translation>coeficiente de Heermann-Hein</translation>
-    </message>
-    <message>
-        <source>BCa bootstrap</source>
-        <translation>bootstrap BCa</translation>
-    </message>
-    <message>
-        <source>percentile bootstrap</source>
-        <translation>bootstrap de percentiles</translation>
-    </message>
-    <message>
-        <source>BCa bootstrap, widened for few values</source>
-        <translation>bootstrap BCa, ampliado por haber pocos valores</translation>
-    </message>
-    <message>
-        <source>no spread in the resamples</source>
-        <translation>sin dispersión en los remuestreos</translation>
-    </message>
-    <message>
-        <source>area</source>
-        <translation>zona</translation>
-    </message>
-    <message>
-        <source>meter</source>
-        <translation>medidor</translation>
-    </message>
-    <message>
-        <source>weather</source>
-        <translation>tiempo</translation>
-    </message>
-    <message>
-        <source>%1 to %2</source>
-        <translation>%1 a %2</translation>
-    </message>
-    <message>
-        <source>The need contains the leaching requirement of salty water; rain that leaches is not counted against it, and by cans that water shows as drained.</source>
-        <translation>La necesidad incluye el requerimiento de lavado del agua salina; la lluvia que lava no se descuenta de él, y en el balance por recipientes esa agua figura como drenada.</translation>
-    </message>
-    <message>
-        <source>week net x run-time multiplier / rate of the station; days by p x available water over ET of a day; cycles by allowable surface accumulation; whole minutes, up</source>
-        <translation>neta semanal × multiplicador de tiempo ÷ tasa de la estación; días por p × agua disponible sobre ET de un día; ciclos por la acumulación superficial admisible; minutos enteros, hacia arriba</translation>
-    </message>
-    <message>
-        <source>FAO-56 Eq. 82 and 83; trade formula for cycles (memory)</source>
-        <translation>FAO-56 ec. 82 y 83; fórmula del oficio para los ciclos (de memoria)</translation>
-    </message>
-    <message>
-        <source>no watering rule: every day is allowed and no window is kept</source>
-        <translation>sin regla de riego: se permite todos los días y no hay horario</translation>
-    </message>
-    <message>
-        <source>no station</source>
-        <translation>sin estación</translation>
-    </message>
-    <message>
-        <source>no application rate: test it or enter its rate</source>
-        <translation>sin tasa de aplicación: pruébela o introdúzcala</translation>
     </message>
     <message>
         <source>Harrow County Irrigation Fund, half the cost of controllers (invented)</source>
@@ -931,83 +703,6 @@
 <context>
     <name>FindingWords</name>
     <message>
-        <source>flow at all hours, day after day: a leak</source>
-        <translation>caudal a todas horas, día tras día: una fuga</translation>
-    </message>
-    <message>
-        <source>flow all through the night</source>
-        <translation>caudal durante toda la noche</translation>
-    </message>
-    <message>
-        <source>water while the turf needed none</source>
-        <translation>agua cuando el césped no necesitaba</translation>
-    </message>
-    <message>
-        <source>far above the days around it</source>
-        <translation>muy por encima de los días vecinos</translation>
-    </message>
-    <message>
-        <source>the register did not move</source>
-        <translation>el registro no se movió</translation>
-    </message>
-    <message>
-        <source>no readings</source>
-        <translation>sin lecturas</translation>
-    </message>
-    <message>
-        <source>more than a meter of that size passes</source>
-        <translation>más de lo que pasa por un medidor de ese tamaño</translation>
-    </message>
-    <message>
-        <source>the register fell</source>
-        <translation>el registro bajó</translation>
-    </message>
-    <message>
-        <source>the meter ran backward</source>
-        <translation>el medidor giró hacia atrás</translation>
-    </message>
-    <message>
-        <source>two volumes for the same time</source>
-        <translation>dos volúmenes para el mismo tiempo</translation>
-    </message>
-    <message>
-        <source>master meter and submeters disagree</source>
-        <translation>el medidor general y los parciales no concuerdan</translation>
-    </message>
-    <message>
-        <source>the bill says something else</source>
-        <translation>la factura dice otra cosa</translation>
-    </message>
-    <message>
-        <source>low</source>
-        <translation>poco</translation>
-    </message>
-    <message>
-        <source>fair</source>
-        <translation>bastante</translation>
-    </message>
-    <message>
-        <source>high</source>
-        <translation>muy</translation>
-    </message>
-    <message>
-        <source>en</source>
-        <extracomment>The code of this language</extracomment>
-        <translation>es</translation>
-    </message>
-    <message>
-        <source>, on %1</source>
-        <translation>, el %1</translation>
-    </message>
-    <message>
-        <source>, %1 to %2</source>
-        <translation>, del %1 al %2</translation>
-    </message>
-    <message>
-        <source>, about %1</source>
-        <translation>, unos %1</translation>
-    </message>
-    <message>
         <source>sites</source>
         <translation>sitios</translation>
     </message>
@@ -1070,10 +765,6 @@
     <message>
         <source>settings of areas</source>
         <translation>ajustes de zonas</translation>
-    </message>
-    <message>
-        <source>Meter %1: %2</source>
-        <translation>Medidor %1: %2</translation>
     </message>
     <message>
         <source>hourly weather</source>
@@ -2180,6 +1871,1252 @@
     <message>
         <source>can %1: %2</source>
         <translation>recipiente %1: %2</translation>
+    </message>
+    <message>
+        <source>every can dry</source>
+        <translation>todos los recipientes secos</translation>
+    </message>
+    <message>
+        <source>water in at least one can</source>
+        <translation>agua en al menos un recipiente</translation>
+    </message>
+    <message>
+        <source>a mean depth above zero</source>
+        <translation>una lámina media mayor que cero</translation>
+    </message>
+    <message>
+        <source>a target depth above zero</source>
+        <translation>una lámina objetivo mayor que cero</translation>
+    </message>
+    <message>
+        <source>a share of 0</source>
+        <translation>una parte de 0</translation>
+    </message>
+    <message>
+        <source>a share of the ground above zero</source>
+        <translation>una parte del terreno mayor que cero</translation>
+    </message>
+    <message>
+        <source>a finite reading of zero or more</source>
+        <translation>una lectura finita de cero o más</translation>
+    </message>
+    <message>
+        <source>no more than the can holds, %1</source>
+        <translation>no más de lo que cabe en el recipiente, %1</translation>
+    </message>
+    <message>
+        <source>a catch below %1 mm; is the unit or the throat area right?</source>
+        <translation>una captación por debajo de %1 mm; ¿son correctas la unidad y el área de la boca?</translation>
+    </message>
+    <message>
+        <source>the sum over the stations, %1</source>
+        <translation>la suma de las estaciones, %1</translation>
+    </message>
+    <message>
+        <source>no position</source>
+        <translation>ninguna posición</translation>
+    </message>
+    <message>
+        <source>x and y of every can that counts</source>
+        <translation>x e y de cada recipiente que cuenta</translation>
+    </message>
+    <message>
+        <source>half a position</source>
+        <translation>media posición</translation>
+    </message>
+    <message>
+        <source>x and y, or neither</source>
+        <translation>x e y, o ninguna de las dos</translation>
+    </message>
+    <message>
+        <source>no distance</source>
+        <translation>ninguna distancia</translation>
+    </message>
+    <message>
+        <source>a distance along the machine</source>
+        <translation>una distancia a lo largo de la máquina</translation>
+    </message>
+    <message>
+        <source>a distance of zero or more</source>
+        <translation>una distancia de cero o más</translation>
+    </message>
+    <message>
+        <source>no side</source>
+        <translation>ningún lado</translation>
+    </message>
+    <message>
+        <source>left or right of the path, looking along the pull</source>
+        <translation>izquierda o derecha de la pasada, mirando en el sentido del avance</translation>
+    </message>
+    <message>
+        <source>a label on every can</source>
+        <translation>una etiqueta en cada recipiente</translation>
+    </message>
+    <message>
+        <source>the label a second time</source>
+        <translation>la etiqueta por segunda vez</translation>
+    </message>
+    <message>
+        <source>each can once</source>
+        <translation>cada recipiente una vez</translation>
+    </message>
+    <message>
+        <source>the same place as can %1</source>
+        <translation>el mismo lugar que el recipiente %1</translation>
+    </message>
+    <message>
+        <source>a place of its own for every can</source>
+        <translation>un lugar propio para cada recipiente</translation>
+    </message>
+    <message>
+        <source>the distance between neighbouring paths</source>
+        <translation>la distancia entre pasadas vecinas</translation>
+    </message>
+    <message>
+        <source>a distance above zero</source>
+        <translation>una distancia mayor que cero</translation>
+    </message>
+    <message>
+        <source>at least the can spacing, %1 m</source>
+        <translation>al menos la separación de los recipientes, %1 m</translation>
+    </message>
+    <message>
+        <source>a name of its own for every station</source>
+        <translation>un nombre propio para cada estación</translation>
+    </message>
+    <message>
+        <source>a run time above zero for station %1</source>
+        <translation>un tiempo de riego mayor que cero para la estación %1</translation>
+    </message>
+    <message>
+        <source>one of the stations that ran</source>
+        <translation>una de las estaciones que regaron</translation>
+    </message>
+    <message>
+        <source>each station once for a can</source>
+        <translation>cada estación una vez por recipiente</translation>
+    </message>
+    <message>
+        <source>no reading after station %1</source>
+        <translation>ninguna lectura después de la estación %1</translation>
+    </message>
+    <message>
+        <source>a reading after every station, 0 when the can stayed dry</source>
+        <translation>una lectura después de cada estación, 0 si el recipiente quedó seco</translation>
+    </message>
+    <message>
+        <source>a run time above zero</source>
+        <translation>un tiempo de riego mayor que cero</translation>
+    </message>
+    <message>
+        <source>an area above zero</source>
+        <translation>un área mayor que cero</translation>
+    </message>
+    <message>
+        <source>the throat area of the cans, needed to turn mL into depth</source>
+        <translation>el área de la boca de los recipientes, necesaria para pasar de mL a lámina</translation>
+    </message>
+    <message>
+        <source>%1 cans that count</source>
+        <translation>%1 recipientes que cuentan</translation>
+    </message>
+    <message>
+        <source>at least four</source>
+        <translation>al menos cuatro</translation>
+    </message>
+    <message>
+        <source>water in at least one can: uniformity is undefined</source>
+        <translation>agua en al menos un recipiente: la uniformidad no está definida</translation>
+    </message>
+    <message>
+        <source>volumes without a throat area</source>
+        <translation>volúmenes sin área de la boca</translation>
+    </message>
+    <message>
+        <source>the throat area of the cans</source>
+        <translation>el área de la boca de los recipientes</translation>
+    </message>
+    <message>
+        <source>a finding from the list; the nearest is %1</source>
+        <translation>un hallazgo de la lista; el más parecido es %1</translation>
+    </message>
+    <message>
+        <source>a count of one or more</source>
+        <translation>una cuenta de uno o más</translation>
+    </message>
+    <message>
+        <source>%1 [%2]</source>
+        <translation>%1 [%2]</translation>
+    </message>
+    <message>
+        <source>a pressure above zero</source>
+        <translation>una presión mayor que cero</translation>
+    </message>
+    <message>
+        <source>%1: %2 to %3</source>
+        <translation>%1: %2 a %3</translation>
+    </message>
+    <message>
+        <source>a range from low to high, both above zero</source>
+        <translation>un intervalo de menor a mayor, ambos mayores que cero</translation>
+    </message>
+    <message>
+        <source>no pressures</source>
+        <translation>ninguna presión</translation>
+    </message>
+    <message>
+        <source>at least one</source>
+        <translation>al menos una</translation>
+    </message>
+    <message>
+        <source>a confidence level between 0 and 1</source>
+        <translation>un nivel de confianza entre 0 y 1</translation>
+    </message>
+    <message>
+        <source>%1 resamples</source>
+        <translation>%1 remuestreos</translation>
+    </message>
+    <message>
+        <source>100 to 10,000,000</source>
+        <translation>de 100 a 10,000,000</translation>
+    </message>
+    <message>
+        <source>%1 cans</source>
+        <translation>%1 recipientes</translation>
+    </message>
+    <message>
+        <source>cans drawn one by one</source>
+        <translation>recipientes sorteados uno por uno</translation>
+    </message>
+    <message>
+        <source>blocks of %1 m of neighbouring cans, wrapped at the edges</source>
+        <translation>bloques de %1 m de recipientes vecinos, continuados por los bordes</translation>
+    </message>
+    <message>
+        <source>an inner share to leave out from 0 to below 1</source>
+        <translation>una parte interior por excluir, de 0 a menos de 1</translation>
+    </message>
+    <message>
+        <source>%1 cans beyond the inner share</source>
+        <translation>%1 recipientes más allá de la parte interior</translation>
+    </message>
+    <message>
+        <source>lateral</source>
+        <translation>lateral</translation>
+    </message>
+    <message>
+        <source>length of machine each can stands for</source>
+        <translation>longitud de máquina que representa cada recipiente</translation>
+    </message>
+    <message>
+        <source>Christiansen coefficient</source>
+        <translation>coeficiente de Christiansen</translation>
+    </message>
+    <message>
+        <source>centre pivot</source>
+        <translation>pivote central</translation>
+    </message>
+    <message>
+        <source>Heermann-Hein coefficient</source>
+        <translation>coeficiente de Heermann-Hein</translation>
+    </message>
+    <message>
+        <source>distance from the pivot point</source>
+        <translation>distancia al punto del pivote</translation>
+    </message>
+    <message>
+        <source>ring area</source>
+        <translation>área del anillo</translation>
+    </message>
+    <message>
+        <source>cans within the inner %1 % of the radius are left out</source>
+        <translation>los recipientes dentro del %1 % interior del radio se excluyen</translation>
+    </message>
+    <message>
+        <source>traveller</source>
+        <translation>cañón viajero</translation>
+    </message>
+    <message>
+        <source>each strip across the lane the same area</source>
+        <translation>cada franja de la pasada, la misma área</translation>
+    </message>
+    <message>
+        <source>neighbouring lanes pulled in opposite directions: two lanes shown</source>
+        <translation>pasadas vecinas en sentidos opuestos: se muestran dos pasadas</translation>
+    </message>
+    <message>
+        <source>every lane pulled in the same direction</source>
+        <translation>todas las pasadas en el mismo sentido</translation>
+    </message>
+    <message>
+        <source>the outermost can still caught %1 % of the largest catch: the row of cans ended before the pattern</source>
+        <translation>el recipiente más alejado aún captó el %1 % de la captación mayor: la fila de recipientes terminó antes que el mojado</translation>
+    </message>
+    <message>
+        <source>solid-set grid</source>
+        <translation>cuadrícula de aspersión fija</translation>
+    </message>
+    <message>
+        <source>each can the same area</source>
+        <translation>cada recipiente, la misma área</translation>
+    </message>
+    <message>
+        <source>irregular positions</source>
+        <translation>posiciones irregulares</translation>
+    </message>
+    <message>
+        <source>each can the same area (positions not used)</source>
+        <translation>cada recipiente, la misma área (sin usar posiciones)</translation>
+    </message>
+    <message>
+        <source>Voronoi share of the tested ground</source>
+        <translation>parte de Voronoi del terreno probado</translation>
+    </message>
+    <message>
+        <source>no outline given: tested ground taken as the cans&apos; hull widened by half the usual distance between neighbours</source>
+        <translation>sin contorno: como terreno probado se toma la envolvente de los recipientes, ampliada en la mitad de la distancia usual entre vecinos</translation>
+    </message>
+    <message>
+        <source>a share of the ground between 0 and 1</source>
+        <translation>una parte del terreno entre 0 y 1</translation>
+    </message>
+    <message>
+        <source>cans read once</source>
+        <translation>recipientes leídos una vez</translation>
+    </message>
+    <message>
+        <source>cans read after every station</source>
+        <translation>recipientes leídos después de cada estación</translation>
+    </message>
+    <message>
+        <source>minutes of zero or more</source>
+        <translation>minutos de cero o más</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>a flow and a travel speed above zero</source>
+        <translation>un caudal y una velocidad de avance mayores que cero</translation>
+    </message>
+    <message>
+        <source>run time of zero</source>
+        <translation>tiempo de riego de cero</translation>
+    </message>
+    <message>
+        <source>a run time above zero minutes</source>
+        <translation>un tiempo de riego de más de cero minutos</translation>
+    </message>
+    <message>
+        <source>at least four that count</source>
+        <translation>al menos cuatro que cuenten</translation>
+    </message>
+    <message>
+        <source>%1 cans do not divide into quarters; low quarter by the rule %2</source>
+        <translation>%1 recipientes no se dividen en cuartos; cuarto inferior por la regla %2</translation>
+    </message>
+    <message>
+        <source>one can stands for more than a quarter of the ground</source>
+        <translation>un recipiente representa más de un cuarto del terreno</translation>
+    </message>
+    <message>
+        <source>cans in one line</source>
+        <translation>recipientes en una sola línea</translation>
+    </message>
+    <message>
+        <source>positions that enclose some ground</source>
+        <translation>posiciones que encierren algún terreno</translation>
+    </message>
+    <message>
+        <source>an outline of two corners</source>
+        <translation>un contorno de dos esquinas</translation>
+    </message>
+    <message>
+        <source>at least three</source>
+        <translation>al menos tres</translation>
+    </message>
+    <message>
+        <source>an outline that crosses itself or has no area</source>
+        <translation>un contorno que se cruza o no tiene área</translation>
+    </message>
+    <message>
+        <source>a simple ring</source>
+        <translation>un anillo simple</translation>
+    </message>
+    <message>
+        <source>a can at %1</source>
+        <translation>un recipiente en %1</translation>
+    </message>
+    <message>
+        <source>cans inside the outline</source>
+        <translation>recipientes dentro del contorno</translation>
+    </message>
+    <message>
+        <source>two cans in one place</source>
+        <translation>dos recipientes en un mismo lugar</translation>
+    </message>
+</context>
+<context>
+    <name>budget</name>
+    <message>
+        <source>%1 of zero or more</source>
+        <translation>%1 de cero o más</translation>
+    </message>
+    <message>
+        <source>a program with basis allowance</source>
+        <translation>un programa con base «allowance»</translation>
+    </message>
+    <message>
+        <source>a reference ET</source>
+        <translation>una ET de referencia</translation>
+    </message>
+    <message>
+        <source>a landscape coefficient of zero or more</source>
+        <translation>un coeficiente de paisaje de cero o más</translation>
+    </message>
+    <message>
+        <source>an effective rain</source>
+        <translation>una lluvia efectiva</translation>
+    </message>
+    <message>
+        <source>an area above zero</source>
+        <translation>un área mayor que cero</translation>
+    </message>
+    <message>
+        <source>special landscape of zero to the whole landscape area</source>
+        <translation>un paisaje especial de cero a toda el área del paisaje</translation>
+    </message>
+    <message>
+        <source>a plant factor of zero or more and an efficiency above zero</source>
+        <translation>un factor de planta de cero o más y una eficiencia mayor que cero</translation>
+    </message>
+    <message>
+        <source>no cans</source>
+        <translation>ningún recipiente</translation>
+    </message>
+    <message>
+        <source>the cans of a catch test</source>
+        <translation>los recipientes de una prueba de captación</translation>
+    </message>
+    <message>
+        <source>used by the turf</source>
+        <translation>usada por el césped</translation>
+    </message>
+    <message>
+        <source>uneven application, unavoidable</source>
+        <translation>aplicación desigual, inevitable</translation>
+    </message>
+    <message>
+        <source>uneven application, avoidable</source>
+        <translation>aplicación desigual, evitable</translation>
+    </message>
+    <message>
+        <source>off target</source>
+        <translation>fuera de la zona</translation>
+    </message>
+    <message>
+        <source>leak</source>
+        <translation>fuga</translation>
+    </message>
+    <message>
+        <source>over-scheduled</source>
+        <translation>programada de más</translation>
+    </message>
+    <message>
+        <source>left in the soil</source>
+        <translation>quedó en el suelo</translation>
+    </message>
+    <message>
+        <source>short of the need</source>
+        <translation>por debajo de la necesidad</translation>
+    </message>
+    <message>
+        <source>meter %1 twice</source>
+        <translation>medidor %1 dos veces</translation>
+    </message>
+    <message>
+        <source>each meter once</source>
+        <translation>cada medidor una vez</translation>
+    </message>
+    <message>
+        <source>meter %1 below itself</source>
+        <translation>medidor %1 por debajo de sí mismo</translation>
+    </message>
+    <message>
+        <source>a meter above it, or none</source>
+        <translation>un medidor por encima, o ninguno</translation>
+    </message>
+    <message>
+        <source>season of %1, %2 to %3</source>
+        <translation>temporada de %1, de %2 a %3</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>ETo x %1, special areas x %2</source>
+        <translation>ETo × %1, zonas especiales × %2</translation>
+    </message>
+    <message>
+        <source>%1 - effective rain</source>
+        <translation>%1 − lluvia efectiva</translation>
+    </message>
+    <message>
+        <source>%1 - %2 x rain</source>
+        <translation>%1 − %2 × lluvia</translation>
+    </message>
+    <message>
+        <source>need</source>
+        <translation>necesidad</translation>
+    </message>
+    <message>
+        <source>(%1) x area</source>
+        <translation>(%1) × área</translation>
+    </message>
+    <message>
+        <source>%1 x %2 gal per ft2 and inch</source>
+        <translation>%1 × %2 gal por ft2 y pulgada</translation>
+    </message>
+    <message>
+        <source>%1 / efficiency %2</source>
+        <translation>%1 / eficiencia %2</translation>
+    </message>
+    <message>
+        <source>budget = %1, by the calendar year</source>
+        <translation>presupuesto = %1, por año natural</translation>
+    </message>
+    <message>
+        <source>budget = %1, by the month</source>
+        <translation>presupuesto = %1, por mes</translation>
+    </message>
+    <message>
+        <source>a program: %1</source>
+        <translation>un programa: %1</translation>
+    </message>
+    <message>
+        <source>a known key; the nearest is %1</source>
+        <translation>una clave conocida; la más parecida es %1</translation>
+    </message>
+    <message>
+        <source>text</source>
+        <translation>texto</translation>
+    </message>
+    <message>
+        <source>a number above %1 and up to %2</source>
+        <translation>un número mayor que %1 y de hasta %2</translation>
+    </message>
+    <message>
+        <source>one of %1</source>
+        <translation>uno de: %1</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>this key</source>
+        <translation>esta clave</translation>
+    </message>
+    <message>
+        <source>%1 bytes</source>
+        <translation>%1 bytes</translation>
+    </message>
+    <message>
+        <source>at most 1 MiB</source>
+        <translation>como mucho 1 MiB</translation>
+    </message>
+    <message>
+        <source>the key twice</source>
+        <translation>la clave dos veces</translation>
+    </message>
+    <message>
+        <source>it once</source>
+        <translation>una sola vez</translation>
+    </message>
+    <message>
+        <source>JSON</source>
+        <translation>JSON</translation>
+    </message>
+    <message>
+        <source>a JSON object</source>
+        <translation>un objeto JSON</translation>
+    </message>
+    <message>
+        <source>this key only with basis allowance</source>
+        <translation>esta clave solo con la base «allowance»</translation>
+    </message>
+    <message>
+        <source>this key only with rain_credit share</source>
+        <translation>esta clave solo con rain_credit «share»</translation>
+    </message>
+    <message>
+        <source>this key only with divisor efficiency</source>
+        <translation>esta clave solo con el divisor «efficiency»</translation>
+    </message>
+    <message>
+        <source>1, the version of this format</source>
+        <translation>1, la versión de este formato</translation>
+    </message>
+    <message>
+        <source>an object</source>
+        <translation>un objeto</translation>
+    </message>
+    <message>
+        <source>pump %1</source>
+        <translation>bomba %1</translation>
+    </message>
+    <message>
+        <source>a lift or a pressure</source>
+        <translation>una elevación o una presión</translation>
+    </message>
+    <message>
+        <source>pump %1, head %2 m</source>
+        <translation>bomba %1, altura %2 m</translation>
+    </message>
+    <message>
+        <source>a total head above zero</source>
+        <translation>una altura total mayor que cero</translation>
+    </message>
+    <message>
+        <source>%1 m3, %2 m, efficiency %3</source>
+        <translation>%1 m3, %2 m, eficiencia %3</translation>
+    </message>
+    <message>
+        <source>a volume and a head of zero or more and an efficiency above zero</source>
+        <translation>un volumen y una altura de cero o más y una eficiencia mayor que cero</translation>
+    </message>
+    <message>
+        <source>available water above 0 and at most 2000 mm</source>
+        <translation>agua disponible mayor que 0 y de hasta 2000 mm</translation>
+    </message>
+    <message>
+        <source>a depletion share p between 0 and 1</source>
+        <translation>una fracción de agotamiento p entre 0 y 1</translation>
+    </message>
+    <message>
+        <source>a starting depletion from 0 to the available water, %1</source>
+        <translation>un agotamiento inicial de 0 al agua disponible, %1</translation>
+    </message>
+    <message>
+        <source>no can</source>
+        <translation>ningún recipiente</translation>
+    </message>
+    <message>
+        <source>at least one can</source>
+        <translation>al menos un recipiente</translation>
+    </message>
+    <message>
+        <source>a share of the mean of 0 or more</source>
+        <translation>una parte de la media de 0 o más</translation>
+    </message>
+    <message>
+        <source>%1 weights</source>
+        <translation>%1 pesos</translation>
+    </message>
+    <message>
+        <source>one weight for each of the %1 cans</source>
+        <translation>un peso para cada uno de los %1 recipientes</translation>
+    </message>
+    <message>
+        <source>a weight of 0 or more</source>
+        <translation>un peso de 0 o más</translation>
+    </message>
+    <message>
+        <source>weights with a sum above 0</source>
+        <translation>pesos con una suma mayor que 0</translation>
+    </message>
+    <message>
+        <source>%1 values of %2</source>
+        <translation>%1 valores de %2</translation>
+    </message>
+    <message>
+        <source>%1, one for each day</source>
+        <translation>%1, uno por día</translation>
+    </message>
+    <message>
+        <source>%1 of 0 mm or more on day %2</source>
+        <translation>%1 de 0 mm o más el día %2</translation>
+    </message>
+    <message>
+        <source>rain</source>
+        <translation>lluvia</translation>
+    </message>
+    <message>
+        <source>irrigation</source>
+        <translation>riego</translation>
+    </message>
+    <message>
+        <source>intake limit</source>
+        <translation>límite de infiltración</translation>
+    </message>
+    <message>
+        <source>available water</source>
+        <translation>agua disponible</translation>
+    </message>
+    <message>
+        <source>crop ET</source>
+        <translation>ET del cultivo</translation>
+    </message>
+    <message>
+        <source>an intake limit</source>
+        <translation>un límite de infiltración</translation>
+    </message>
+    <message>
+        <source>a catch of 0 mm or more</source>
+        <translation>una captación de 0 mm o más</translation>
+    </message>
+    <message>
+        <source>a mean catch above 0</source>
+        <translation>una captación media mayor que 0</translation>
+    </message>
+    <message>
+        <source>a range of months that runs forward</source>
+        <translation>un intervalo de meses que avance</translation>
+    </message>
+    <message>
+        <source>area %1 twice</source>
+        <translation>zona %1 dos veces</translation>
+    </message>
+    <message>
+        <source>each area once</source>
+        <translation>cada zona una vez</translation>
+    </message>
+    <message>
+        <source>area %1 of %2</source>
+        <translation>zona %1 de %2</translation>
+    </message>
+    <message>
+        <source>a monthly rain rule: none, share or nrcs</source>
+        <translation>una regla de lluvia por mes: none, share o nrcs</translation>
+    </message>
+    <message>
+        <source>pump %1, share %2</source>
+        <translation>bomba %1, parte %2</translation>
+    </message>
+    <message>
+        <source>a share from 0 to 1</source>
+        <translation>una parte de 0 a 1</translation>
+    </message>
+    <message>
+        <source>no water rates</source>
+        <translation>sin tarifas de agua</translation>
+    </message>
+    <message>
+        <source>rates %1</source>
+        <translation>tarifas %1</translation>
+    </message>
+    <message>
+        <source>pump %1, head %2 m, efficiency %3</source>
+        <translation>bomba %1, altura %2 m, eficiencia %3</translation>
+    </message>
+    <message>
+        <source>water in %1, energy in %2</source>
+        <translation>agua en %1, energía en %2</translation>
+    </message>
+    <message>
+        <source>one currency</source>
+        <translation>una sola moneda</translation>
+    </message>
+    <message>
+        <source>one account for the site, billed by calendar month; water not used by the turf is valued at the highest tiers reached</source>
+        <translation>una cuenta para el sitio, facturada por mes natural; el agua que no usó el césped se valora a los tramos más altos alcanzados</translation>
+    </message>
+    <message>
+        <source>No reference ET for too many days: need and budget are not known.</source>
+        <translation>Falta la ET de referencia de demasiados días: la necesidad y el presupuesto no se conocen.</translation>
+    </message>
+    <message>
+        <source>Days without reference ET were filled with the mean of the month&apos;s other days.</source>
+        <translation>Los días sin ET de referencia se completaron con la media de los demás días del mes.</translation>
+    </message>
+    <message>
+        <source>On some days an input of the reference ET was replaced or refused.</source>
+        <translation>En algunos días un dato de la ET de referencia se reemplazó o se rechazó.</translation>
+    </message>
+    <message>
+        <source>Rain was not recorded for too many days: need is not known under this rain rule.</source>
+        <translation>La lluvia no se registró en demasiados días: con esta regla de lluvia la necesidad no se conoce.</translation>
+    </message>
+    <message>
+        <source>Days without a rain record were filled with the mean of the month&apos;s other days.</source>
+        <translation>Los días sin registro de lluvia se completaron con la media de los demás días del mes.</translation>
+    </message>
+    <message>
+        <source>The weather record covers a part of the month; only those days are counted.</source>
+        <translation>El registro del tiempo abarca una parte del mes; solo se cuentan esos días.</translation>
+    </message>
+    <message>
+        <source>The meter readings cover a part of the month; only those days are counted.</source>
+        <translation>Las lecturas del medidor abarcan una parte del mes; solo se cuentan esos días.</translation>
+    </message>
+    <message>
+        <source>The meter record has a gap; need and budget are scaled to the time that was metered.</source>
+        <translation>El registro del medidor tiene un hueco; la necesidad y el presupuesto se ajustan al tiempo medido.</translation>
+    </message>
+    <message>
+        <source>No meter: use is not known.</source>
+        <translation>Sin medidor: el uso no se conoce.</translation>
+    </message>
+    <message>
+        <source>No meter readings: use is not known.</source>
+        <translation>Sin lecturas del medidor: el uso no se conoce.</translation>
+    </message>
+    <message>
+        <source>A part of the volume comes from estimated readings or lies between readings outside the month.</source>
+        <translation>Una parte del volumen viene de lecturas estimadas o queda entre lecturas de fuera del mes.</translation>
+    </message>
+    <message>
+        <source>The meter ran backward over the month: there is no account.</source>
+        <translation>El medidor giró hacia atrás en el mes: no hay balance.</translation>
+    </message>
+    <message>
+        <source>The submeters add up to more than the meter above them.</source>
+        <translation>Los medidores parciales suman más que el medidor general.</translation>
+    </message>
+    <message>
+        <source>The meter serves several areas; its volume was split by area times coefficient.</source>
+        <translation>El medidor sirve a varias zonas; su volumen se repartió por superficie por coeficiente.</translation>
+    </message>
+    <message>
+        <source>The landscape coefficient was assumed.</source>
+        <translation>El coeficiente de paisaje se supuso.</translation>
+    </message>
+    <message>
+        <source>No catch test: a planning value of the head type stands for the uniformity.</source>
+        <translation>Sin prueba de captación: un valor de planificación del tipo de aspersor hace de uniformidad.</translation>
+    </message>
+    <message>
+        <source>Neither a catch test nor a known head type is recorded.</source>
+        <translation>No hay registrada ni prueba de captación ni un tipo de aspersor conocido.</translation>
+    </message>
+    <message>
+        <source>The catch test was made after the month.</source>
+        <translation>La prueba de captación se hizo después del mes.</translation>
+    </message>
+    <message>
+        <source>The off-target share is not known and was counted as 0.</source>
+        <translation>La parte fuera de la zona no se conoce y se contó como 0.</translation>
+    </message>
+    <message>
+        <source>The readings are too far apart to show a leak; it was counted as 0.</source>
+        <translation>Las lecturas están demasiado separadas para mostrar una fuga; se contó como 0.</translation>
+    </message>
+    <message>
+        <source>The leak found is larger than the volume and was cut to it.</source>
+        <translation>La fuga hallada es mayor que el volumen y se recortó a él.</translation>
+    </message>
+    <message>
+        <source>The need contains the leaching requirement of salty water; rain that leaches is not counted against it, and by cans that water shows as drained.</source>
+        <translation>La necesidad incluye el requerimiento de lavado del agua salina; la lluvia que lava no se descuenta de él, y en el balance por recipientes esa agua figura como drenada.</translation>
+    </message>
+    <message>
+        <source>Some areas have no account.</source>
+        <translation>Algunas zonas no tienen balance.</translation>
+    </message>
+    <message>
+        <source>Some months have no account.</source>
+        <translation>Algunos meses no tienen balance.</translation>
+    </message>
+    <message>
+        <source>%1 and %2 draws</source>
+        <translation>%1 y %2 sorteos</translation>
+    </message>
+    <message>
+        <source>100 draws or more, or none by cans</source>
+        <translation>100 sorteos o más, o ninguno por recipientes</translation>
+    </message>
+    <message>
+        <source>a confidence between 0 and 1</source>
+        <translation>una confianza entre 0 y 1</translation>
+    </message>
+    <message>
+        <source>Monte Carlo, %1 draws (%2 by cans), seed %3, quantiles at %4 %; off-target share, effective rain and shares of a meter are taken as they are</source>
+        <translation>Monte Carlo, %1 sorteos (%2 por recipientes), semilla %3, cuantiles al %4 %; la parte fuera de la zona, la lluvia efectiva y las partes de un medidor se toman como están</translation>
+    </message>
+    <message>
+        <source>sizes of the uncertainties: schemas/reference/season_uncertainty.csv</source>
+        <translation>tamaños de las incertidumbres: schemas/reference/season_uncertainty.csv</translation>
+    </message>
+    <message>
+        <source>1 day</source>
+        <translation>1 día</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 días</translation>
+    </message>
+    <message>
+        <source>area %1</source>
+        <translation>zona %1</translation>
+    </message>
+    <message>
+        <source>the weather record</source>
+        <translation>el registro del tiempo</translation>
+    </message>
+    <message>
+        <source>an input was replaced or refused on %1</source>
+        <translation>un dato se reemplazó o se rechazó en %1</translation>
+    </message>
+    <message>
+        <source>FAO-56 chapter 3</source>
+        <translation>FAO-56, capítulo 3</translation>
+    </message>
+    <message>
+        <source>area %1: %2, multiplier %3</source>
+        <translation>zona %1: %2, multiplicador %3</translation>
+    </message>
+    <message>
+        <source>area %1: need / (1 - LR), LR %2 from water of %3 dS/m and soil kept at %4 dS/m; reclaimed water falls under local health rules</source>
+        <translation>zona %1: necesidad / (1 − RL), RL %2 con agua de %3 dS/m y suelo mantenido en %4 dS/m; el agua regenerada está sujeta a las normas sanitarias locales</translation>
+    </message>
+    <message>
+        <source>Rhoades (1974) as Ayers &amp; Westcot (1985) FAO-29 Eq. 9</source>
+        <translation>Rhoades (1974) según Ayers y Westcot (1985), FAO-29, ec. 9</translation>
+    </message>
+    <message>
+        <source>daily root-zone balance at every can, water first, p adjusted to ET, starting half way down the readily available water; no runoff; between readings the meter&apos;s flow is taken as even</source>
+        <translation>balance diario de la zona radicular en cada recipiente, primero el agua, p ajustado a la ET, desde la mitad del agua fácilmente disponible; sin escorrentía; entre lecturas el caudal del medidor se toma por uniforme</translation>
+    </message>
+    <message>
+        <source>FAO-56 chapter 8, Eq. 82 to 88</source>
+        <translation>FAO-56, capítulo 8, ec. 82 a 88</translation>
+    </message>
+    <message>
+        <source>area %1: holds %2 mm (%3), p %4</source>
+        <translation>zona %1: retiene %2 mm (%3), p %4</translation>
+    </message>
+    <message>
+        <source>%1; roots: %2; p: %3</source>
+        <translation>%1; raíces: %2; p: %3</translation>
+    </message>
+    <message>
+        <source>Had each day&apos;s water fallen in a single run, up to %1 gal would have run off: the ground takes in about %2 in/h (assumed).</source>
+        <translation>Si el agua de cada día hubiera caído en un solo riego, habrían escurrido hasta %1 gal: el suelo absorbe unas %2 in/h (supuesto).</translation>
+    </message>
+    <message>
+        <source>Had each day&apos;s water fallen in a single run, up to %1 gal would have run off: the ground takes in about %2 in/h.</source>
+        <translation>Si el agua de cada día hubiera caído en un solo riego, habrían escurrido hasta %1 gal: el suelo absorbe unas %2 in/h.</translation>
+    </message>
+    <message>
+        <source>Cycles with time to soak, as in the base schedule, keep it in place; the account by cans counts none of it.</source>
+        <translation>Los ciclos con pausas, como en el programa base, la mantienen en su sitio; el balance por recipientes no cuenta nada de ella.</translation>
+    </message>
+    <message>
+        <source>%1 [%2]</source>
+        <translation>%1 [%2]</translation>
+    </message>
+    <message>
+        <source>multiplier method; attainable multiplier %1 at the program&apos;s target uniformity %2</source>
+        <translation>método del multiplicador; multiplicador alcanzable %1 con la uniformidad objetivo del programa, %2</translation>
+    </message>
+    <message>
+        <source>derived from the definition of the run-time multiplier</source>
+        <translation>deducido de la definición del multiplicador de tiempo</translation>
+    </message>
+    <message>
+        <source>no published rule; the choice is a convention of the report</source>
+        <translation>sin regla publicada; la elección es una convención del informe</translation>
+    </message>
+    <message>
+        <source>shared meters split by area x coefficient</source>
+        <translation>medidores compartidos repartidos por área × coeficiente</translation>
+    </message>
+    <message>
+        <source>meter readings</source>
+        <translation>lecturas del medidor</translation>
+    </message>
+    <message>
+        <source>Its meter %1 is not among the site&apos;s meters.</source>
+        <translation>Su medidor %1 no está entre los medidores del sitio.</translation>
+    </message>
+    <message>
+        <source>meter %1</source>
+        <translation>medidor %1</translation>
+    </message>
+    <message>
+        <source>Its record has 1 place that cannot be read as a flow forward; see the meter screens.</source>
+        <translation>Su registro tiene 1 lugar que no se puede leer como caudal hacia delante; vea las revisiones del medidor.</translation>
+    </message>
+    <message>
+        <source>Its record has %1 places that cannot be read as a flow forward; see the meter screens.</source>
+        <translation>Su registro tiene %1 lugares que no se pueden leer como caudal hacia delante; vea las revisiones del medidor.</translation>
+    </message>
+    <message>
+        <source>What it shows beyond its submeters is in no area&apos;s account.</source>
+        <translation>Lo que marca de más que sus medidores parciales no está en el balance de ninguna zona.</translation>
+    </message>
+    <message>
+        <source>It feeds no area; its water is in no area&apos;s account.</source>
+        <translation>No abastece a ninguna zona; su agua no está en el balance de ninguna.</translation>
+    </message>
+    <message>
+        <source>a slope from 0 to 100 % for area %1</source>
+        <translation>una pendiente del 0 al 100 % para la zona %1</translation>
+    </message>
+    <message>
+        <source>soil not recorded</source>
+        <translation>suelo no registrado</translation>
+    </message>
+    <message>
+        <source>soil not in the data</source>
+        <translation>suelo que no está en los datos</translation>
+    </message>
+    <message>
+        <source>middle of FAO-56 Table 19, %1</source>
+        <translation>punto medio de FAO-56, tabla 19, %1</translation>
+    </message>
+    <message>
+        <source>middle of inches per foot, %1</source>
+        <translation>punto medio de pulgadas por pie, %1</translation>
+    </message>
+    <message>
+        <source>a root depth above 0 and at most 2 m for area %1</source>
+        <translation>una profundidad de raíces mayor que 0 y de hasta 2 m para la zona %1</translation>
+    </message>
+    <message>
+        <source>the area&apos;s record</source>
+        <translation>el registro de la zona</translation>
+    </message>
+    <message>
+        <source>an application rate above 0</source>
+        <translation>una tasa de aplicación mayor que 0</translation>
+    </message>
+    <message>
+        <source>one cycle or more</source>
+        <translation>un ciclo o más</translation>
+    </message>
+    <message>
+        <source>planning value for %1, linear form</source>
+        <translation>valor de planificación para %1, forma lineal</translation>
+    </message>
+    <message>
+        <source>low half of the cans, 1 / DU_LH</source>
+        <translation>mitad inferior de los recipientes, 1 / DU_LH</translation>
+    </message>
+    <message>
+        <source>linear form, because half of the cans stayed dry in a test</source>
+        <translation>forma lineal, porque la mitad de los recipientes quedó seca en una prueba</translation>
+    </message>
+    <message>
+        <source>%1, mean of the tests of the day</source>
+        <translation>%1, media de las pruebas del día</translation>
+    </message>
+    <message>
+        <source>catch test, computed from its cans</source>
+        <translation>prueba de captación, calculado con sus recipientes</translation>
+    </message>
+    <message>
+        <source>%1 of 1 or more</source>
+        <translation>%1 de 1 o más</translation>
+    </message>
+    <message>
+        <source>a metered volume</source>
+        <translation>un volumen medido</translation>
+    </message>
+    <message>
+        <source>a need</source>
+        <translation>una necesidad</translation>
+    </message>
+    <message>
+        <source>a leak</source>
+        <translation>una fuga</translation>
+    </message>
+    <message>
+        <source>an achieved multiplier</source>
+        <translation>un multiplicador logrado</translation>
+    </message>
+    <message>
+        <source>a target multiplier</source>
+        <translation>un multiplicador objetivo</translation>
+    </message>
+    <message>
+        <source>%1 to further on</source>
+        <translation>%1 en adelante</translation>
+    </message>
+    <message>
+        <source>rate %1, %2</source>
+        <translation>tarifa %1, %2</translation>
+    </message>
+    <message>
+        <source>dates that run forward</source>
+        <translation>fechas que avancen</translation>
+    </message>
+    <message>
+        <source>rate %1 in %2</source>
+        <translation>tarifa %1 en %2</translation>
+    </message>
+    <message>
+        <source>the currency of the site&apos;s other rates, %1</source>
+        <translation>la moneda de las demás tarifas del sitio, %1</translation>
+    </message>
+    <message>
+        <source>rates %1 (%2) and %3 (%4)</source>
+        <translation>tarifas %1 (%2) y %3 (%4)</translation>
+    </message>
+    <message>
+        <source>rates that do not overlap; both hold on %1</source>
+        <translation>tarifas que no se solapen; las dos valen el %1</translation>
+    </message>
+    <message>
+        <source>rate %1</source>
+        <translation>tarifa %1</translation>
+    </message>
+    <message>
+        <source>at least one tier</source>
+        <translation>al menos un tramo</translation>
+    </message>
+    <message>
+        <source>rate %1: a price of zero or more</source>
+        <translation>tarifa %1: un precio de cero o más</translation>
+    </message>
+    <message>
+        <source>a last tier without a limit, and only that one</source>
+        <translation>un último tramo sin límite, y solo ese</translation>
+    </message>
+    <message>
+        <source>rate %1, limit %2</source>
+        <translation>tarifa %1, límite %2</translation>
+    </message>
+    <message>
+        <source>limits that rise</source>
+        <translation>límites que suban</translation>
+    </message>
+    <message>
+        <source>rate %1: a fixed charge of zero or more</source>
+        <translation>tarifa %1: un cargo fijo de cero o más</translation>
+    </message>
+    <message>
+        <source>rate %1: a sewer price of zero or more</source>
+        <translation>tarifa %1: un precio de alcantarillado de cero o más</translation>
+    </message>
+    <message>
+        <source>a volume of zero or more</source>
+        <translation>un volumen de cero o más</translation>
+    </message>
+    <message>
+        <source>rain of %1 mm on %2</source>
+        <translation>lluvia de %1 mm el %2</translation>
+    </message>
+    <message>
+        <source>zero or more</source>
+        <translation>cero o más</translation>
+    </message>
+    <message>
+        <source>weather of %1 after %2</source>
+        <translation>tiempo del %1 después del %2</translation>
+    </message>
+    <message>
+        <source>days in order, none twice</source>
+        <translation>días en orden, ninguno dos veces</translation>
+    </message>
+</context>
+<context>
+    <name>calendar</name>
+    <message>
+        <source>January</source>
+        <translation>enero</translation>
+    </message>
+    <message>
+        <source>February</source>
+        <translation>febrero</translation>
+    </message>
+    <message>
+        <source>March</source>
+        <translation>marzo</translation>
+    </message>
+    <message>
+        <source>April</source>
+        <translation>abril</translation>
+    </message>
+    <message>
+        <source>May</source>
+        <translation>mayo</translation>
+    </message>
+    <message>
+        <source>June</source>
+        <translation>junio</translation>
+    </message>
+    <message>
+        <source>July</source>
+        <translation>julio</translation>
+    </message>
+    <message>
+        <source>August</source>
+        <translation>agosto</translation>
+    </message>
+    <message>
+        <source>September</source>
+        <translation>septiembre</translation>
+    </message>
+    <message>
+        <source>October</source>
+        <translation>octubre</translation>
+    </message>
+    <message>
+        <source>November</source>
+        <translation>noviembre</translation>
+    </message>
+    <message>
+        <source>December</source>
+        <translation>diciembre</translation>
+    </message>
+    <message>
+        <source>Jan</source>
+        <translation>ene</translation>
+    </message>
+    <message>
+        <source>Feb</source>
+        <translation>feb</translation>
+    </message>
+    <message>
+        <source>Mar</source>
+        <translation>mar</translation>
+    </message>
+    <message>
+        <source>Apr</source>
+        <translation>abr</translation>
+    </message>
+    <message>
+        <source>Jun</source>
+        <translation>jun</translation>
+    </message>
+    <message>
+        <source>Jul</source>
+        <translation>jul</translation>
+    </message>
+    <message>
+        <source>Aug</source>
+        <translation>ago</translation>
+    </message>
+    <message>
+        <source>Sep</source>
+        <translation>sep</translation>
+    </message>
+    <message>
+        <source>Oct</source>
+        <translation>oct</translation>
+    </message>
+    <message>
+        <source>Nov</source>
+        <translation>nov</translation>
+    </message>
+    <message>
+        <source>Dec</source>
+        <translation>dic</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>a POSIX time zone rule, such as PST8PDT,M3.2.0,M11.1.0 or UTC0</source>
+        <translation>una regla POSIX de zona horaria, como PST8PDT,M3.2.0,M11.1.0 o UTC0</translation>
+    </message>
+    <message>
+        <source>a time that the clock shows there; this one is skipped in spring (%1)</source>
+        <translation>una hora que el reloj muestre allí; esta se salta en primavera (%1)</translation>
     </message>
 </context>
 <context>
@@ -6659,6 +7596,205 @@ Qué tan seguro: %3</translation>
     </message>
 </context>
 <context>
+    <name>meter</name>
+    <message>
+        <source>Meter %1 had no day without use %2; on its quietest days %3 ran on, %4 in all. Look for a leak: on a day without irrigation close the isolation valves one by one and watch the meter.</source>
+        <translation>El medidor %1 no tuvo ningún día sin uso %2; en sus días más tranquilos siguieron corriendo %3, %4 en total. Busque una fuga: en un día sin riego cierre las válvulas de corte una por una y observe el medidor.</translation>
+    </message>
+    <message>
+        <source>Meter %1 never stood still for an hour %2: at least %3 at all hours</source>
+        <translation>El medidor %1 no se detuvo ni una hora %2: al menos %3 a todas horas</translation>
+    </message>
+    <message>
+        <source>%1. That is near its flow while irrigating, so irrigation round the clock is likelier than a leak; look at the programs first.</source>
+        <translation>%1. Eso se acerca a su caudal de riego, así que es más probable un riego a todas horas que una fuga; mire primero los programas.</translation>
+    </message>
+    <message>
+        <source>%1, %2 in %3 days. Look for a leak: close the isolation valves one by one and watch the meter.</source>
+        <translation>%1, %2 en %3 días. Busque una fuga: cierre las válvulas de corte una por una y observe el medidor.</translation>
+    </message>
+    <message>
+        <source>Meter %1 passed at least %2 all through the night window %3, %4 in these hours, though it stood still at other hours. Look for a station that runs unplanned or a valve that does not close.</source>
+        <translation>Por el medidor %1 pasaron al menos %2 durante toda la franja nocturna %3, %4 en esas horas, aunque a otras horas se detuvo. Busque una estación que riega sin estar prevista o una válvula que no cierra.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>on %1</source>
+        <translation>el %1</translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <translation>del %1 al %2</translation>
+    </message>
+    <message>
+        <source>Meter %1 stood at %2 %3 over %4 readings, though the turf needed water. Check that the register turns.</source>
+        <translation>El medidor %1 se quedó en %2 %3 durante %4 lecturas, aunque el césped necesitaba agua. Compruebe que el registro gira.</translation>
+    </message>
+    <message>
+        <source>Meter %1 stood at %2 %3 over %4 readings. If water ran in this time the register is stuck.</source>
+        <translation>El medidor %1 se quedó en %2 %3 durante %4 lecturas. Si en ese tiempo corrió agua, el registro está atascado.</translation>
+    </message>
+    <message>
+        <source>never-zero days</source>
+        <translation>días que nunca llegan a cero</translation>
+    </message>
+    <message>
+        <source>overnight flow</source>
+        <translation>caudal nocturno</translation>
+    </message>
+    <message>
+        <source>use without need</source>
+        <translation>uso sin necesidad</translation>
+    </message>
+    <message>
+        <source>spike</source>
+        <translation>pico</translation>
+    </message>
+    <message>
+        <source>stuck register</source>
+        <translation>registro atascado</translation>
+    </message>
+    <message>
+        <source>gap</source>
+        <translation>hueco</translation>
+    </message>
+    <message>
+        <source>impossible flow</source>
+        <translation>caudal imposible</translation>
+    </message>
+    <message>
+        <source>register fell</source>
+        <translation>el registro bajó</translation>
+    </message>
+    <message>
+        <source>ran backward</source>
+        <translation>giró hacia atrás</translation>
+    </message>
+    <message>
+        <source>overlapping volumes</source>
+        <translation>volúmenes solapados</translation>
+    </message>
+    <message>
+        <source>master against submeters</source>
+        <translation>general frente a parciales</translation>
+    </message>
+    <message>
+        <source>bill against readings</source>
+        <translation>factura frente a lecturas</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>poco</translation>
+    </message>
+    <message>
+        <source>fair</source>
+        <translation>bastante</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation>muy</translation>
+    </message>
+    <message>
+        <source>Meter %1 passed %2 in %3, a month in which the turf needed no water.</source>
+        <translation>Por el medidor %1 pasaron %2 en %3, un mes en que el césped no necesitaba agua.</translation>
+    </message>
+    <message>
+        <source>Meter %1 passed %2 on %3, %4 times the usual watered day around it (%5). A broken line, a hydrant or a misread register.</source>
+        <translation>Por el medidor %1 pasaron %2 el %3, %4 veces lo usual en los días de riego vecinos (%5). Una tubería rota, una toma de agua o un registro mal leído.</translation>
+    </message>
+    <message>
+        <source>%1 hours</source>
+        <translation>%1 horas</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 días</translation>
+    </message>
+    <message>
+        <source>Meter %1 has no reading for %2, from %3 to %4</source>
+        <translation>El medidor %1 no tiene lecturas durante %2, de %3 a %4</translation>
+    </message>
+    <message>
+        <source>%1; the volume in between, %2, is known but its days are not.</source>
+        <translation>%1; el volumen de entremedias, %2, se conoce, pero sus días no.</translation>
+    </message>
+    <message>
+        <source>%1; what passed in between is not known.</source>
+        <translation>%1; lo que pasó entremedias no se conoce.</translation>
+    </message>
+    <message>
+        <source>Meter %1 shows a mean flow of %2 %3; the largest normal flow of its size (%4) is %5. Check the reading, the register unit and the multiplier.</source>
+        <translation>El medidor %1 muestra un caudal medio de %2 %3; el mayor caudal normal de su tamaño (%4) es %5. Compruebe la lectura, la unidad del registro y el multiplicador.</translation>
+    </message>
+    <message>
+        <source>Meter %1 shows less at the end than at the start %2. Without the number of digits of its register this is no volume: it may have rolled over, been exchanged or been misread.</source>
+        <translation>El medidor %1 muestra menos al final que al principio %2. Sin el número de cifras de su registro esto no es un volumen: pudo dar la vuelta, cambiarse o leerse mal.</translation>
+    </message>
+    <message>
+        <source>Meter %1 ran backward by %2 %3. Water may have flowed back into the supply: have the backflow preventer tested by a licensed tester.</source>
+        <translation>El medidor %1 giró hacia atrás %2 %3. Puede haber vuelto agua a la red: haga revisar el dispositivo antirretorno por un técnico autorizado.</translation>
+    </message>
+    <message>
+        <source>Meter %1 has two volumes for the same time %2; %3 of the later one was left out.</source>
+        <translation>El medidor %1 tiene dos volúmenes para el mismo tiempo %2; %3 del posterior se excluyeron.</translation>
+    </message>
+    <message>
+        <source>Master meter %1 passed %2 more than its submeters in %3 (%4 unaccounted). A leak between them, an unmetered use or a slow submeter.</source>
+        <translation>Por el medidor general %1 pasaron %2 más que por sus parciales en %3 (%4 sin explicar). Una fuga entre ellos, un uso sin medir o un medidor parcial lento.</translation>
+    </message>
+    <message>
+        <source>The submeters of %1 passed %2 more than the master meter in %3. One of the meters, units or multipliers is wrong.</source>
+        <translation>Por los medidores parciales de %1 pasaron %2 más que por el general en %3. Uno de los medidores, unidades o multiplicadores está mal.</translation>
+    </message>
+    <message>
+        <source>The bill of meter %1 %2 says %3, the readings say %4: %5 too much was billed, or the unit differs.</source>
+        <translation>La factura del medidor %1 %2 dice %3, las lecturas dicen %4: se facturaron %5 de más, o la unidad es otra.</translation>
+    </message>
+    <message>
+        <source>The bill of meter %1 %2 says %3, the readings say %4: %5 too little was billed, or the unit differs.</source>
+        <translation>La factura del medidor %1 %2 dice %3, las lecturas dicen %4: se facturaron %5 de menos, o la unidad es otra.</translation>
+    </message>
+    <message>
+        <source>area %1</source>
+        <translation>zona %1</translation>
+    </message>
+    <message>
+        <source>a run time and a flow, to split by minutes x flow</source>
+        <translation>un tiempo de riego y un caudal, para repartir por minutos × caudal</translation>
+    </message>
+    <message>
+        <source>a size and coefficient above zero for at least one area of the meter</source>
+        <translation>un tamaño y un coeficiente mayores que cero para al menos una zona del medidor</translation>
+    </message>
+    <message>
+        <source>shares of the meter that add up to 1</source>
+        <translation>partes del medidor que sumen 1</translation>
+    </message>
+    <message>
+        <source>by the shares given</source>
+        <translation>por las partes dadas</translation>
+    </message>
+    <message>
+        <source>by area x coefficient</source>
+        <translation>por área × coeficiente</translation>
+    </message>
+    <message>
+        <source>by run time x flow</source>
+        <translation>por tiempo de riego × caudal</translation>
+    </message>
+    <message>
+        <source>linear between readings</source>
+        <translation>lineal entre lecturas</translation>
+    </message>
+    <message>
+        <source>by daily weight between readings</source>
+        <translation>por pesos diarios entre lecturas</translation>
+    </message>
+</context>
+<context>
     <name>plan</name>
     <message>
         <source>heads without an arc are taken as full circles</source>
@@ -7159,6 +8295,689 @@ Qué tan seguro: %3</translation>
     <message>
         <source>at the new pressure, typed flows follow the square-root law and typed radii stay</source>
         <translation>a la nueva presión, los caudales escritos siguen la ley de la raíz cuadrada y los radios escritos no cambian</translation>
+    </message>
+</context>
+<context>
+    <name>reference</name>
+    <message>
+        <source>rotor</source>
+        <translation>rotor</translation>
+    </message>
+    <message>
+        <source>Irrigation Association 2005, five bands for rotor and impact heads: good 0.65, poor 0.50, excellent 0.80</source>
+        <translation>Irrigation Association 2005, cinco niveles para rotores y aspersores de impacto: bueno 0.65, malo 0.50, excelente 0.80</translation>
+    </message>
+    <message>
+        <source>impact head</source>
+        <translation>aspersor de impacto</translation>
+    </message>
+    <message>
+        <source>fixed spray</source>
+        <translation>difusor fijo</translation>
+    </message>
+    <message>
+        <source>Irrigation Association 2005, five bands for fixed spray: good 0.55, poor 0.40, excellent 0.75</source>
+        <translation>Irrigation Association 2005, cinco niveles para difusores fijos: bueno 0.55, malo 0.40, excelente 0.75</translation>
+    </message>
+    <message>
+        <source>drip or micro irrigation</source>
+        <translation>goteo o microrriego</translation>
+    </message>
+    <message>
+        <source>Ascough &amp; Kiker 2002, mean of field tests of micro irrigation, 72.7 %; range by common practice</source>
+        <translation>Ascough y Kiker 2002, media de pruebas de campo de microrriego, 72.7 %; intervalo por práctica común</translation>
+    </message>
+    <message>
+        <source>centre pivot</source>
+        <translation>pivote central</translation>
+    </message>
+    <message>
+        <source>Ascough &amp; Kiker 2002, mean of field tests of centre pivots, 81.4 %; range by common practice</source>
+        <translation>Ascough y Kiker 2002, media de pruebas de campo de pivotes centrales, 81.4 %; intervalo por práctica común</translation>
+    </message>
+    <message>
+        <source>solid set or hand-moved lines</source>
+        <translation>cobertura fija o alas movidas a mano</translation>
+    </message>
+    <message>
+        <source>Ascough &amp; Kiker 2002, mean of field tests of semi-permanent sprinklers, 56.9 %; range by common practice</source>
+        <translation>Ascough y Kiker 2002, media de pruebas de campo de aspersores semifijos, 56.9 %; intervalo por práctica común</translation>
+    </message>
+    <message>
+        <source>travelling gun</source>
+        <translation>cañón viajero</translation>
+    </message>
+    <message>
+        <source>DU = 100 - 1.59 (100 - CU) at the design minimum CU of 70 for travellers, USDA NRCS practice standard 442</source>
+        <translation>UD = 100 − 1.59 (100 − CU) con el CU mínimo de diseño de 70 para cañones viajeros, norma de práctica 442 de USDA NRCS</translation>
+    </message>
+    <message>
+        <source>not recorded</source>
+        <translation>no registrado</translation>
+    </message>
+    <message>
+        <source>Middle of the general band (below 60 low; above 75 satisfactory) of Management Performance and Applications of Micro Irrigation Systems ch. 5: no head type was recorded</source>
+        <translation>Punto medio del nivel general (menos de 60, bajo; más de 75, satisfactorio) de Management Performance and Applications of Micro Irrigation Systems, cap. 5: no se registró ningún tipo de aspersor</translation>
+    </message>
+    <message>
+        <source>coarse sand</source>
+        <translation>arena gruesa</translation>
+    </message>
+    <message>
+        <source>UC Davis drought management, Soil characteristics table</source>
+        <translation>UC Davis, gestión de sequías, tabla de características del suelo</translation>
+    </message>
+    <message>
+        <source>medium sand</source>
+        <translation>arena media</translation>
+    </message>
+    <message>
+        <source>FAO-56 Table 19 (sand); UC Davis table</source>
+        <translation>FAO-56, tabla 19 (arena); tabla de UC Davis</translation>
+    </message>
+    <message>
+        <source>fine sand</source>
+        <translation>arena fina</translation>
+    </message>
+    <message>
+        <source>sand</source>
+        <translation>arena</translation>
+    </message>
+    <message>
+        <source>FAO-56 Table 19; UC Davis table</source>
+        <translation>FAO-56, tabla 19; tabla de UC Davis</translation>
+    </message>
+    <message>
+        <source>loamy sand</source>
+        <translation>arena franca</translation>
+    </message>
+    <message>
+        <source>sandy loam</source>
+        <translation>franco arenoso</translation>
+    </message>
+    <message>
+        <source>fine sandy loam</source>
+        <translation>franco arenoso fino</translation>
+    </message>
+    <message>
+        <source>very fine sandy loam</source>
+        <translation>franco arenoso muy fino</translation>
+    </message>
+    <message>
+        <source>loam</source>
+        <translation>franco</translation>
+    </message>
+    <message>
+        <source>silt loam</source>
+        <translation>franco limoso</translation>
+    </message>
+    <message>
+        <source>silt</source>
+        <translation>limo</translation>
+    </message>
+    <message>
+        <source>FAO-56 Table 19</source>
+        <translation>FAO-56, tabla 19</translation>
+    </message>
+    <message>
+        <source>sandy clay loam</source>
+        <translation>franco arcillo arenoso</translation>
+    </message>
+    <message>
+        <source>clay loam</source>
+        <translation>franco arcilloso</translation>
+    </message>
+    <message>
+        <source>silty clay loam</source>
+        <translation>franco arcillo limoso</translation>
+    </message>
+    <message>
+        <source>sandy clay</source>
+        <translation>arcilla arenosa</translation>
+    </message>
+    <message>
+        <source>silty clay</source>
+        <translation>arcilla limosa</translation>
+    </message>
+    <message>
+        <source>clay</source>
+        <translation>arcilla</translation>
+    </message>
+    <message>
+        <source>cool-season turf</source>
+        <translation>césped de clima fresco</translation>
+    </message>
+    <message>
+        <source>FAO-56 Tables 12 and 22</source>
+        <translation>FAO-56, tablas 12 y 22</translation>
+    </message>
+    <message>
+        <source>warm-season turf</source>
+        <translation>césped de clima cálido</translation>
+    </message>
+    <message>
+        <source>cool-season turf, California months</source>
+        <translation>césped de clima fresco, meses de California</translation>
+    </message>
+    <message>
+        <source>FAO-56 Table 22; UC Table 1</source>
+        <translation>FAO-56, tabla 22; UC, tabla 1</translation>
+    </message>
+    <message>
+        <source>warm-season turf, California months</source>
+        <translation>césped de clima cálido, meses de California</translation>
+    </message>
+    <message>
+        <source>cool-season turf, Texas</source>
+        <translation>césped de clima fresco, Texas</translation>
+    </message>
+    <message>
+        <source>FAO-56 Table 22; Texas A&amp;M AgriLife</source>
+        <translation>FAO-56, tabla 22; Texas A&amp;M AgriLife</translation>
+    </message>
+    <message>
+        <source>warm-season turf, Texas</source>
+        <translation>césped de clima cálido, Texas</translation>
+    </message>
+    <message>
+        <source>Kentucky bluegrass</source>
+        <translation>poa de los prados</translation>
+    </message>
+    <message>
+        <source>FAO-56 Tables 12 and 22; Uddin &amp; Juraimi (2013) Table 1</source>
+        <translation>FAO-56, tablas 12 y 22; Uddin y Juraimi (2013), tabla 1</translation>
+    </message>
+    <message>
+        <source>perennial ryegrass</source>
+        <translation>ballica perenne</translation>
+    </message>
+    <message>
+        <source>FAO-56 Tables 12, 22 and 23; Uddin &amp; Juraimi (2013) rate it S, so sources disagree</source>
+        <translation>FAO-56, tablas 12, 22 y 23; Uddin y Juraimi (2013) la clasifican S, así que las fuentes discrepan</translation>
+    </message>
+    <message>
+        <source>tall fescue</source>
+        <translation>festuca alta</translation>
+    </message>
+    <message>
+        <source>FAO-56 Tables 12, 22 and 23 (slope 5.3 to 6.2)</source>
+        <translation>FAO-56, tablas 12, 22 y 23 (pendiente de 5.3 a 6.2)</translation>
+    </message>
+    <message>
+        <source>fine fescue</source>
+        <translation>festuca fina</translation>
+    </message>
+    <message>
+        <source>FAO-56 Tables 12, 22 and 23, other fescue</source>
+        <translation>FAO-56, tablas 12, 22 y 23, otras festucas</translation>
+    </message>
+    <message>
+        <source>creeping bentgrass</source>
+        <translation>agrostis rastrera</translation>
+    </message>
+    <message>
+        <source>bermudagrass</source>
+        <translation>bermuda</translation>
+    </message>
+    <message>
+        <source>FAO-56 Tables 12, 22 and 23; Uddin &amp; Juraimi (2013) rate types MT and MS</source>
+        <translation>FAO-56, tablas 12, 22 y 23; Uddin y Juraimi (2013) clasifican tipos MT y MS</translation>
+    </message>
+    <message>
+        <source>bermudagrass overseeded with rye, Phoenix, acceptable</source>
+        <translation>bermuda resembrada con ballica, Phoenix, aceptable</translation>
+    </message>
+    <message>
+        <source>FAO-56 Tables 22 and 23; AZMET</source>
+        <translation>FAO-56, tablas 22 y 23; AZMET</translation>
+    </message>
+    <message>
+        <source>bermudagrass overseeded with rye, Phoenix, high quality</source>
+        <translation>bermuda resembrada con ballica, Phoenix, alta calidad</translation>
+    </message>
+    <message>
+        <source>zoysiagrass</source>
+        <translation>zoysia</translation>
+    </message>
+    <message>
+        <source>FAO-56 Tables 12 and 22; Uddin &amp; Juraimi (2013) Table 1, Zoysia japonica</source>
+        <translation>FAO-56, tablas 12 y 22; Uddin y Juraimi (2013), tabla 1, Zoysia japonica</translation>
+    </message>
+    <message>
+        <source>St. Augustinegrass</source>
+        <translation>césped San Agustín</translation>
+    </message>
+    <message>
+        <source>seashore paspalum</source>
+        <translation>paspalum marino</translation>
+    </message>
+    <message>
+        <source>centipedegrass</source>
+        <translation>césped ciempiés</translation>
+    </message>
+    <message>
+        <source>bahiagrass</source>
+        <translation>pasto bahía</translation>
+    </message>
+    <message>
+        <source>bahiagrass, central Florida months</source>
+        <translation>pasto bahía, meses del centro de Florida</translation>
+    </message>
+    <message>
+        <source>FAO-56 Table 22; Jia, Dukes &amp; Jacobs (2009)</source>
+        <translation>FAO-56, tabla 22; Jia, Dukes y Jacobs (2009)</translation>
+    </message>
+    <message>
+        <source>buffalograss</source>
+        <translation>pasto búfalo</translation>
+    </message>
+    <message>
+        <source>plantings of high water need</source>
+        <translation>plantaciones de alta necesidad de agua</translation>
+    </message>
+    <message>
+        <source>Costello et al. (2000)</source>
+        <translation>Costello et al. (2000)</translation>
+    </message>
+    <message>
+        <source>plantings of moderate water need</source>
+        <translation>plantaciones de necesidad media de agua</translation>
+    </message>
+    <message>
+        <source>plantings of low water need</source>
+        <translation>plantaciones de baja necesidad de agua</translation>
+    </message>
+    <message>
+        <source>plantings of very low water need</source>
+        <translation>plantaciones de muy baja necesidad de agua</translation>
+    </message>
+    <message>
+        <source>FAO-56 Table 12, turf grass cool season, Kc mid (mown at 0.06 to 0.08 m)</source>
+        <translation>FAO-56, tabla 12, césped de clima fresco, Kc medio (segado a 0.06 a 0.08 m)</translation>
+    </message>
+    <message>
+        <source>FAO-56 Table 12, turf grass warm season, Kc mid</source>
+        <translation>FAO-56, tabla 12, césped de clima cálido, Kc medio</translation>
+    </message>
+    <message>
+        <source>UC Center for Landscape and Urban Horticulture, Table 1, after Meyer, Gibeault &amp; Youngner (1985) Proc. 5th Int. Turfgrass Res. Conf. 357-364</source>
+        <translation>UC Center for Landscape and Urban Horticulture, tabla 1, según Meyer, Gibeault y Youngner (1985) Proc. 5th Int. Turfgrass Res. Conf. 357-364</translation>
+    </message>
+    <message>
+        <source>Jia, Dukes &amp; Jacobs (2009) Irrigation Science 28(1):5-15, abstract</source>
+        <translation>Jia, Dukes y Jacobs (2009) Irrigation Science 28(1):5-15, resumen</translation>
+    </message>
+    <message>
+        <source>Texas A&amp;M AgriLife Extension coefficient page (archived 2009)</source>
+        <translation>Texas A&amp;M AgriLife Extension, página de coeficientes (archivada en 2009)</translation>
+    </message>
+    <message>
+        <source>AZMET Phoenix Area Turf Water Use Report; October weighted 14 days bermuda, 17 days rye</source>
+        <translation>AZMET, Phoenix Area Turf Water Use Report; octubre ponderado con 14 días de bermuda y 17 de ballica</translation>
+    </message>
+    <message>
+        <source>Costello et al. (2000) landscape coefficient method, species factor, middle of 0.7 to 0.9</source>
+        <translation>Costello et al. (2000), método del coeficiente de paisaje, factor de especie, punto medio de 0.7 a 0.9</translation>
+    </message>
+    <message>
+        <source>Costello et al. (2000) landscape coefficient method, species factor, middle of 0.4 to 0.6</source>
+        <translation>Costello et al. (2000), método del coeficiente de paisaje, factor de especie, punto medio de 0.4 a 0.6</translation>
+    </message>
+    <message>
+        <source>Costello et al. (2000) landscape coefficient method, species factor, middle of 0.1 to 0.3</source>
+        <translation>Costello et al. (2000), método del coeficiente de paisaje, factor de especie, punto medio de 0.1 a 0.3</translation>
+    </message>
+    <message>
+        <source>Costello et al. (2000) landscape coefficient method, species factor, below 0.1</source>
+        <translation>Costello et al. (2000), método del coeficiente de paisaje, factor de especie, menos de 0.1</translation>
+    </message>
+    <message>
+        <source>extension practice: managed turf roots 0.10 to 0.30 m, middle; FAO-56 Table 22 gives 0.5 to 1.0 m as the largest</source>
+        <translation>práctica de extensión: raíces del césped cuidado de 0.10 a 0.30 m, punto medio; FAO-56, tabla 22, da de 0.5 a 1.0 m como máximo</translation>
+    </message>
+    <message>
+        <source>a register that falls by no more than this part of its range ran backward; more than this is a rollover</source>
+        <translation>un registro que baja no más que esta parte de su intervalo giró hacia atrás; más que eso es una vuelta completa</translation>
+    </message>
+    <message>
+        <source>share of range</source>
+        <translation>parte del intervalo</translation>
+    </message>
+    <message>
+        <source>limit of this project</source>
+        <translation>límite de este proyecto</translation>
+    </message>
+    <message>
+        <source>longest spacing of readings that still shows the flow hour by hour (one hour and a little drift of the logger&apos;s clock)</source>
+        <translation>mayor separación de lecturas que aún muestra el caudal hora a hora (una hora y un poco de deriva del reloj del registrador)</translation>
+    </message>
+    <message>
+        <source>s</source>
+        <translation>s</translation>
+    </message>
+    <message>
+        <source>limit of this project; hour-by-hour record as in the never-zero rule</source>
+        <translation>límite de este proyecto; registro hora a hora como en la regla de nunca a cero</translation>
+    </message>
+    <message>
+        <source>hours of a day that must be covered before the day can be called never-zero</source>
+        <translation>horas de un día que deben estar cubiertas para poder llamarlo de nunca a cero</translation>
+    </message>
+    <message>
+        <source>h</source>
+        <translation>h</translation>
+    </message>
+    <message>
+        <source>never-zero days in a row before their flow is counted as a leak</source>
+        <translation>días seguidos de nunca a cero antes de contar su caudal como fuga</translation>
+    </message>
+    <message>
+        <source>d</source>
+        <translation>d</translation>
+    </message>
+    <message>
+        <source>never-zero days in a row for a leak to be called sure</source>
+        <translation>días seguidos de nunca a cero para dar una fuga por segura</translation>
+    </message>
+    <message>
+        <source>days in a row without a day of zero use before their lowest use is counted as a leak (records of daily readings)</source>
+        <translation>días seguidos sin un día de uso cero antes de contar su uso más bajo como fuga (registros de lecturas diarias)</translation>
+    </message>
+    <message>
+        <source>shortest spacing of readings that counts as daily (20 hours)</source>
+        <translation>menor separación de lecturas que cuenta como diaria (20 horas)</translation>
+    </message>
+    <message>
+        <source>longest spacing of readings that counts as daily (28 hours)</source>
+        <translation>mayor separación de lecturas que cuenta como diaria (28 horas)</translation>
+    </message>
+    <message>
+        <source>percentile of hourly flow that stands for the flow while irrigating</source>
+        <translation>percentil del caudal por horas que representa el caudal de riego</translation>
+    </message>
+    <message>
+        <source>percent</source>
+        <translation>por ciento</translation>
+    </message>
+    <message>
+        <source>a lowest flow above this part of the flow while irrigating is irrigation round the clock rather than a leak</source>
+        <translation>un caudal mínimo por encima de esta parte del caudal de riego es riego a todas horas y no una fuga</translation>
+    </message>
+    <message>
+        <source>share</source>
+        <translation>parte</translation>
+    </message>
+    <message>
+        <source>start of the night window on the site&apos;s clock</source>
+        <translation>comienzo de la franja nocturna en el reloj del sitio</translation>
+    </message>
+    <message>
+        <source>common practice: lowest sustained flow between 02:00 and 04:00</source>
+        <translation>práctica común: menor caudal sostenido entre las 02:00 y las 04:00</translation>
+    </message>
+    <message>
+        <source>end of the night window</source>
+        <translation>fin de la franja nocturna</translation>
+    </message>
+    <message>
+        <source>nights in a row with flow before they are reported</source>
+        <translation>noches seguidas con caudal antes de señalarlas</translation>
+    </message>
+    <message>
+        <source>use in a month without need is reported above this part of the year&apos;s mean monthly use</source>
+        <translation>el uso en un mes sin necesidad se señala por encima de esta parte del uso mensual medio del año</translation>
+    </message>
+    <message>
+        <source>a day&apos;s use above this many times the median of the watered days around it</source>
+        <translation>uso de un día por encima de tantas veces la mediana de los días de riego vecinos</translation>
+    </message>
+    <message>
+        <source>ratio</source>
+        <translation>razón</translation>
+    </message>
+    <message>
+        <source>and above the median by this many scaled median absolute deviations</source>
+        <translation>y por encima de la mediana en tantas desviaciones absolutas medianas escaladas</translation>
+    </message>
+    <message>
+        <source>scale factor 1.4826: normal consistency of the median absolute deviation</source>
+        <translation>factor de escala 1.4826: consistencia normal de la desviación absoluta mediana</translation>
+    </message>
+    <message>
+        <source>fewer watered days around cannot tell what is usual</source>
+        <translation>menos días de riego vecinos no dicen qué es lo usual</translation>
+    </message>
+    <message>
+        <source>days on each side that the median is taken over</source>
+        <translation>días a cada lado sobre los que se toma la mediana</translation>
+    </message>
+    <message>
+        <source>register without movement for this long</source>
+        <translation>registro sin movimiento durante este tiempo</translation>
+    </message>
+    <message>
+        <source>readings that must agree before a register is called stuck</source>
+        <translation>lecturas que deben coincidir para dar un registro por atascado</translation>
+    </message>
+    <message>
+        <source>count</source>
+        <translation>cuenta</translation>
+    </message>
+    <message>
+        <source>time between readings above this many times the usual spacing around it is a gap</source>
+        <translation>un tiempo entre lecturas mayor que tantas veces la separación usual vecina es un hueco</translation>
+    </message>
+    <message>
+        <source>the usual spacing is the median of so many before or after; the longer of the two counts</source>
+        <translation>la separación usual es la mediana de tantas antes o después; cuenta la mayor de las dos</translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation>lecturas</translation>
+    </message>
+    <message>
+        <source>shorter gaps are not reported</source>
+        <translation>los huecos más cortos no se señalan</translation>
+    </message>
+    <message>
+        <source>unaccounted water above this part of the master meter&apos;s volume</source>
+        <translation>agua sin explicar por encima de esta parte del volumen del medidor general</translation>
+    </message>
+    <message>
+        <source>submeters above the master by more than this: more than two meters within their accuracy limits explain</source>
+        <translation>medidores parciales por encima del general en más que esto: más de lo que explican dos medidores dentro de sus límites de exactitud</translation>
+    </message>
+    <message>
+        <source>service limits 1.5 percent each, Maryland COMAR 20.70.06.04</source>
+        <translation>límites de servicio del 1.5 por ciento cada uno, Maryland COMAR 20.70.06.04</translation>
+    </message>
+    <message>
+        <source>bill and reading differ by more than this part and by more than two days&apos; mean use</source>
+        <translation>factura y lectura difieren en más que esta parte y en más que el uso medio de dos días</translation>
+    </message>
+    <message>
+        <source>mean flow above this many times the largest normal flow of the meter&apos;s size is impossible or harmful</source>
+        <translation>un caudal medio por encima de tantas veces el mayor caudal normal del tamaño del medidor es imposible o dañino</translation>
+    </message>
+    <message>
+        <source>largest normal flow from meter_sizes.csv</source>
+        <translation>mayor caudal normal, de meter_sizes.csv</translation>
+    </message>
+    <message>
+        <source>below any station record of turf growing regions; world record low -89.2 C (WMO archive)</source>
+        <translation>por debajo de todo registro de estaciones en regiones con césped; récord mundial de frío −89.2 C (archivo de la OMM)</translation>
+    </message>
+    <message>
+        <source>world record high 56.7 C, Furnace Creek 1913 (WMO archive)</source>
+        <translation>récord mundial de calor 56.7 C, Furnace Creek 1913 (archivo de la OMM)</translation>
+    </message>
+    <message>
+        <source>daily range beyond any usual station</source>
+        <translation>oscilación diaria mayor que en toda estación usual</translation>
+    </message>
+    <message>
+        <source>a night this warm is far above usual records: Fahrenheit may have been read as Celsius</source>
+        <translation>una noche tan cálida está muy por encima de los registros usuales: quizá se leyó Fahrenheit como Celsius</translation>
+    </message>
+    <message>
+        <source>FAO-56 annex 5 and ASCE-EWRI 2005 appendix D: dew point at or little above Tmin</source>
+        <translation>FAO-56, anexo 5, y ASCE-EWRI 2005, apéndice D: punto de rocío igual o poco mayor que Tmin</translation>
+    </message>
+    <message>
+        <source>FAO-56 annex 5: readings above 100 by more than 3 to 5 % call for recalibration</source>
+        <translation>FAO-56, anexo 5: lecturas que pasan de 100 en más de 3 a 5 % piden recalibrar</translation>
+    </message>
+    <message>
+        <source>FAO-56 annex 5</source>
+        <translation>FAO-56, anexo 5</translation>
+    </message>
+    <message>
+        <source>ASCE-EWRI 2005 appendix D: RHmin below 5 to 10 % even in arid places</source>
+        <translation>ASCE-EWRI 2005, apéndice D: RHmin por debajo de 5 a 10 % incluso en lugares áridos</translation>
+    </message>
+    <message>
+        <source>ASCE-EWRI 2005 appendix D: daily mean below about 30 %</source>
+        <translation>ASCE-EWRI 2005, apéndice D: media diaria por debajo de un 30 %</translation>
+    </message>
+    <message>
+        <source>FAO-56 annex 5: RHmax persistently below 80 to 90 % over irrigated ground</source>
+        <translation>FAO-56, anexo 5: RHmax siempre por debajo de 80 a 90 % sobre terreno regado</translation>
+    </message>
+    <message>
+        <source>FAO-56 annex 5 and ASCE-EWRI 2005 appendix D: 3 to 5 % above clear sky</source>
+        <translation>FAO-56, anexo 5, y ASCE-EWRI 2005, apéndice D: de 3 a 5 % sobre el cielo despejado</translation>
+    </message>
+    <message>
+        <source>FAO-56 annex 5: clear days should reach the clear-sky envelope; 5 % short calls for recalibration</source>
+        <translation>FAO-56, anexo 5: los días despejados deberían alcanzar la envolvente de cielo despejado; un 5 % menos pide recalibrar</translation>
+    </message>
+    <message>
+        <source>less than the darkest overcast lets through</source>
+        <translation>menos de lo que deja pasar el cielo más cubierto</translation>
+    </message>
+    <message>
+        <source>days in a row in which at least one clear day is expected</source>
+        <translation>días seguidos en los que se espera al menos uno despejado</translation>
+    </message>
+    <message>
+        <source>mean of a whole day above storm force</source>
+        <translation>media de un día entero por encima de la fuerza de temporal</translation>
+    </message>
+    <message>
+        <source>mean of a whole day above any station record</source>
+        <translation>media de un día entero por encima de todo registro de estación</translation>
+    </message>
+    <message>
+        <source>FAO-56 annex 5: constant low readings: failed bearing or offset</source>
+        <translation>FAO-56, anexo 5: lecturas bajas constantes: rodamiento gastado o desajuste</translation>
+    </message>
+    <message>
+        <source>run of low readings that counts as constant</source>
+        <translation>serie de lecturas bajas que cuenta como constante</translation>
+    </message>
+    <message>
+        <source>a day&apos;s rain beyond usual station records</source>
+        <translation>lluvia de un día mayor que los registros usuales de estaciones</translation>
+    </message>
+    <message>
+        <source>world record 1825 mm in 24 h, Foc-Foc 1966 (WMO archive)</source>
+        <translation>récord mundial de 1825 mm en 24 h, Foc-Foc 1966 (archivo de la OMM)</translation>
+    </message>
+    <message>
+        <source>above any daily reference ET of the standard&apos;s test sites</source>
+        <translation>por encima de toda ET de referencia diaria de los sitios de prueba de la norma</translation>
+    </message>
+    <message>
+        <source>the same reading to the last digit on this many days in a row</source>
+        <translation>la misma lectura hasta la última cifra en tantos días seguidos</translation>
+    </message>
+    <message>
+        <source>mean of Tmax over a record of a month or more; hotter than the hottest places: Fahrenheit read as Celsius</source>
+        <translation>media de Tmax en un registro de un mes o más; más cálida que los lugares más cálidos: Fahrenheit leído como Celsius</translation>
+    </message>
+    <message>
+        <source>shortest record on which the mean is judged</source>
+        <translation>registro más corto en el que se juzga la media</translation>
+    </message>
+    <message>
+        <source>Irrigation Association, run-time multiplier 1/(0.4 + 0.6 DU_LQ)</source>
+        <translation>Irrigation Association, multiplicador de tiempo 1/(0.4 + 0.6 DU_LQ)</translation>
+    </message>
+    <message>
+        <source>Irrigation Association, Landscape Irrigation Scheduling and Water Management, 2005</source>
+        <translation>Irrigation Association, Landscape Irrigation Scheduling and Water Management, 2005</translation>
+    </message>
+    <message>
+        <source>follows from a normal distribution of depths: DU_LQ = 1 - 1.271106 v, DU_LH = 1 - 0.797885 v</source>
+        <translation>se deduce de una distribución normal de láminas: DU_LQ = 1 − 1.271106 v, DU_LH = 1 − 0.797885 v</translation>
+    </message>
+    <message>
+        <source>Kc: FAO-56 Table 12; lengths: sod growing practice, no published figure</source>
+        <translation>Kc: FAO-56, tabla 12; duraciones: práctica del cultivo de tepes, sin cifra publicada</translation>
+    </message>
+    <message>
+        <source>extension practice: two to three weeks of light, frequent water; no published coefficient</source>
+        <translation>práctica de extensión: dos a tres semanas de riego ligero y frecuente; sin coeficiente publicado</translation>
+    </message>
+    <message>
+        <source>extension practice: surface kept moist through germination; no published coefficient</source>
+        <translation>práctica de extensión: superficie húmeda durante la germinación; sin coeficiente publicado</translation>
+    </message>
+    <message>
+        <source>extension practice: surface kept moist until runners root; no published coefficient</source>
+        <translation>práctica de extensión: superficie húmeda hasta que enraícen los estolones; sin coeficiente publicado</translation>
+    </message>
+    <message>
+        <source>California Code of Regulations, title 23, division 2, chapter 2.7, Model Water Efficient Landscape Ordinance, section 492.4, text of 10 September 2009, as quoted in City of Colton O-008-14; MAWA = ETo 0.62 [0.7 LA + 0.3 SLA]; target uniformity 0.65 of overhead heads from memory</source>
+        <translation>Código de Reglamentos de California, título 23, división 2, capítulo 2.7, Model Water Efficient Landscape Ordinance, sección 492.4, texto del 10 de septiembre de 2009, citado en City of Colton O-008-14; MAWA = ETo 0.62 [0.7 LA + 0.3 SLA]; uniformidad objetivo 0.65 de aspersores aéreos, de memoria</translation>
+    </message>
+    <message>
+        <source>California Code of Regulations, title 23, division 2, chapter 2.7, Model Water Efficient Landscape Ordinance, section 492.4, revised 2015; ETAF 0.8 for landscapes over one acre installed before 1 December 2015; target uniformity 0.65 of overhead heads from memory</source>
+        <translation>Código de Reglamentos de California, título 23, división 2, capítulo 2.7, Model Water Efficient Landscape Ordinance, sección 492.4, revisada en 2015; ETAF 0.8 para paisajes de más de un acre instalados antes del 1 de diciembre de 2015; uniformidad objetivo 0.65 de aspersores aéreos, de memoria</translation>
+    </message>
+    <message>
+        <source>California Code of Regulations, title 23, division 2, chapter 2.7, Model Water Efficient Landscape Ordinance, section 492.4, revised 2015; ETAF 0.45; target uniformity 0.65 of overhead heads from memory</source>
+        <translation>Código de Reglamentos de California, título 23, división 2, capítulo 2.7, Model Water Efficient Landscape Ordinance, sección 492.4, revisada en 2015; ETAF 0.45; uniformidad objetivo 0.65 de aspersores aéreos, de memoria</translation>
+    </message>
+    <message>
+        <source>California Code of Regulations, title 23, division 2, chapter 2.7, Model Water Efficient Landscape Ordinance, section 492.4, revised 2015; ETAF 0.55; target uniformity 0.65 of overhead heads from memory</source>
+        <translation>Código de Reglamentos de California, título 23, división 2, capítulo 2.7, Model Water Efficient Landscape Ordinance, sección 492.4, revisada en 2015; ETAF 0.55; uniformidad objetivo 0.65 de aspersores aéreos, de memoria</translation>
+    </message>
+    <message>
+        <source>Need divided by 0.4 + 0.6 x 0.75, the linear form of the run-time multiplier (Irrigation Association, from memory) at a low-quarter uniformity of 0.75 (above 75 % good for any sprinkler: Landscape Planning, InTech, chapter on irrigation)</source>
+        <translation>Necesidad dividida por 0.4 + 0.6 × 0.75, la forma lineal del multiplicador de tiempo (Irrigation Association, de memoria) con una uniformidad del cuarto inferior de 0.75 (más del 75 % es bueno para todo aspersor: Landscape Planning, InTech, capítulo sobre riego)</translation>
+    </message>
+    <message>
+        <source>Constructed as the plain form of a percent-of-ET allowance: copy it and set the factor of your own supplier. 0.8 is the growing-season coefficient of cool-season turf on the Texas A&amp;M AgriLife coefficient page (archived 2009)</source>
+        <translation>Construido como la forma simple de una asignación en porcentaje de la ET: cópielo y ponga el factor de su propio proveedor. 0.8 es el coeficiente de la temporada de crecimiento del césped de clima fresco en la página de coeficientes de Texas A&amp;M AgriLife (archivada en 2009)</translation>
+    </message>
+    <message>
+        <source>Invented for this project to show a utility&apos;s own rules: 85 % of reference ET less a quarter of the rain, over an efficiency of 0.8; sports fields 100 %</source>
+        <translation>Inventado para este proyecto, para mostrar las reglas propias de un proveedor: 85 % de la ET de referencia menos un cuarto de la lluvia, sobre una eficiencia de 0.8; campos deportivos 100 %</translation>
+    </message>
+    <message>
+        <source>seen</source>
+        <translation>visto</translation>
+    </message>
+    <message>
+        <source>part</source>
+        <translation>en parte</translation>
+    </message>
+    <message>
+        <source>memory</source>
+        <translation>de memoria</translation>
+    </message>
+    <message>
+        <source>derived</source>
+        <translation>deducido</translation>
+    </message>
+    <message>
+        <source>constructed</source>
+        <translation>construido</translation>
+    </message>
+    <message>
+        <source>practice</source>
+        <translation>práctica</translation>
     </message>
 </context>
 <context>
@@ -8025,6 +9844,211 @@ Qué tan seguro: %3</translation>
     </message>
 </context>
 <context>
+    <name>schedule</name>
+    <message>
+        <source>watering rule of site %1</source>
+        <translation>regla de riego del sitio %1</translation>
+    </message>
+    <message>
+        <source>at least one day, a window and one station at a time or more</source>
+        <translation>al menos un día, un horario y una estación a la vez o más</translation>
+    </message>
+    <message>
+        <source>station %1 twice</source>
+        <translation>estación %1 dos veces</translation>
+    </message>
+    <message>
+        <source>each station once</source>
+        <translation>cada estación una vez</translation>
+    </message>
+    <message>
+        <source>area %1</source>
+        <translation>zona %1</translation>
+    </message>
+    <message>
+        <source>the same months for every area, at least one</source>
+        <translation>los mismos meses para cada zona, al menos uno</translation>
+    </message>
+    <message>
+        <source>soil figures above zero</source>
+        <translation>cifras del suelo mayores que cero</translation>
+    </message>
+    <message>
+        <source>%1, at an arc of %2 degrees</source>
+        <translation>%1, con un arco de %2 grados</translation>
+    </message>
+    <message>
+        <source>its area %1 has no need known</source>
+        <translation>la necesidad de su zona %1 no se conoce</translation>
+    </message>
+    <message>
+        <source>no application rate: test it or enter its rate</source>
+        <translation>sin tasa de aplicación: pruébela o introdúzcala</translation>
+    </message>
+    <message>
+        <source>no station</source>
+        <translation>sin estación</translation>
+    </message>
+    <message>
+        <source>week net x run-time multiplier / rate of the station; days by p x available water over ET of a day; cycles by allowable surface accumulation; whole minutes, up</source>
+        <translation>neta semanal × multiplicador de tiempo ÷ tasa de la estación; días por p × agua disponible sobre ET de un día; ciclos por la acumulación superficial admisible; minutos enteros, hacia arriba</translation>
+    </message>
+    <message>
+        <source>FAO-56 Eq. 82 and 83; trade formula for cycles (memory)</source>
+        <translation>FAO-56 ec. 82 y 83; fórmula del oficio para los ciclos (de memoria)</translation>
+    </message>
+    <message>
+        <source>area %1: a soil figure is assumed, see the notes of the season</source>
+        <translation>zona %1: una cifra del suelo es supuesta, vea las notas de la temporada</translation>
+    </message>
+    <message>
+        <source>no watering rule: every day is allowed and no window is kept</source>
+        <translation>sin regla de riego: se permite todos los días y no hay horario</translation>
+    </message>
+    <message>
+        <source>%1 min at %2 mm/h, intake %3 mm/h</source>
+        <translation>%1 min a %2 mm/h, infiltración %3 mm/h</translation>
+    </message>
+    <message>
+        <source>a run of zero or more, and rates and accumulation above zero</source>
+        <translation>un riego de cero o más, y tasas y acumulación mayores que cero</translation>
+    </message>
+    <message>
+        <source>one station at a time or more</source>
+        <translation>una estación a la vez o más</translation>
+    </message>
+    <message>
+        <source>site %1 has no watering rule</source>
+        <translation>el sitio %1 no tiene regla de riego</translation>
+    </message>
+    <message>
+        <source>days and a window, to know when a run starts</source>
+        <translation>días y un horario, para saber cuándo empieza un riego</translation>
+    </message>
+</context>
+<context>
+    <name>site</name>
+    <message>
+        <source>a latitude from -90 to 90 and a longitude from -180 to 180 degrees</source>
+        <translation>una latitud de -90 a 90 y una longitud de -180 a 180 grados</translation>
+    </message>
+    <message>
+        <source>a length as a number in the shape &quot;%1&quot;</source>
+        <translation>una longitud como número en la figura «%1»</translation>
+    </message>
+    <message>
+        <source>three sides that make a triangle</source>
+        <translation>tres lados que formen un triángulo</translation>
+    </message>
+    <message>
+        <source>lengths above zero</source>
+        <translation>longitudes mayores que cero</translation>
+    </message>
+    <message>
+        <source>rectangle and two sides: rectangle 120 45</source>
+        <translation>rectangle y dos lados: rectangle 120 45</translation>
+    </message>
+    <message>
+        <source>triangle and three sides: triangle 30 40 50</source>
+        <translation>triangle y tres lados: triangle 30 40 50</translation>
+    </message>
+    <message>
+        <source>circle and its radius: circle 12</source>
+        <translation>circle y su radio: circle 12</translation>
+    </message>
+    <message>
+        <source>trapezoid, its parallel sides and their distance: trapezoid 30 20 15</source>
+        <translation>trapezoid, sus lados paralelos y la distancia entre ellos: trapezoid 30 20 15</translation>
+    </message>
+    <message>
+        <source>offsets, their spacing and at least two of them: offsets 10: 0 12 15 9 0</source>
+        <translation>offsets, su separación y al menos dos de ellos: offsets 10: 0 12 15 9 0</translation>
+    </message>
+    <message>
+        <source>offsets of zero or more, on one side of the baseline</source>
+        <translation>desplazamientos de cero o más, a un lado de la línea base</translation>
+    </message>
+    <message>
+        <source>rectangle, triangle, circle, trapezoid or offsets</source>
+        <translation>rectangle, triangle, circle, trapezoid u offsets</translation>
+    </message>
+    <message>
+        <source>%1 corners</source>
+        <translation>%1 esquinas</translation>
+    </message>
+    <message>
+        <source>a ring of at least three corners</source>
+        <translation>un anillo de al menos tres esquinas</translation>
+    </message>
+    <message>
+        <source>shapes that leave an area above zero</source>
+        <translation>figuras que dejen un área mayor que cero</translation>
+    </message>
+    <message>
+        <source>longitude and latitude in degrees</source>
+        <translation>longitud y latitud en grados</translation>
+    </message>
+</context>
+<context>
+    <name>stats</name>
+    <message>
+        <source>BCa bootstrap</source>
+        <translation>bootstrap BCa</translation>
+    </message>
+    <message>
+        <source>percentile bootstrap</source>
+        <translation>bootstrap de percentiles</translation>
+    </message>
+    <message>
+        <source>BCa bootstrap, widened for few values</source>
+        <translation>bootstrap BCa, ampliado por haber pocos valores</translation>
+    </message>
+    <message>
+        <source>no spread in the resamples</source>
+        <translation>sin dispersión en los remuestreos</translation>
+    </message>
+    <message>
+        <source>observation %1 of a regression</source>
+        <translation>observación %1 de una regresión</translation>
+    </message>
+    <message>
+        <source>a finite number</source>
+        <translation>un número finito</translation>
+    </message>
+    <message>
+        <source>%1 explanatory values</source>
+        <translation>%1 valores explicativos</translation>
+    </message>
+    <message>
+        <source>as many as observations, %1</source>
+        <translation>tantos como observaciones, %1</translation>
+    </message>
+    <message>
+        <source>%1 observations</source>
+        <translation>%1 observaciones</translation>
+    </message>
+    <message>
+        <source>more than the %1 coefficients of the model</source>
+        <translation>más que los %1 coeficientes del modelo</translation>
+    </message>
+    <message>
+        <source>an explanatory variable that is always 0</source>
+        <translation>una variable explicativa que siempre es 0</translation>
+    </message>
+    <message>
+        <source>one that varies</source>
+        <translation>una que varíe</translation>
+    </message>
+    <message>
+        <source>an explanatory variable that follows from the others</source>
+        <translation>una variable explicativa que se deduce de las demás</translation>
+    </message>
+    <message>
+        <source>variables that vary independently</source>
+        <translation>variables que varíen por separado</translation>
+    </message>
+</context>
+<context>
     <name>store</name>
     <message>
         <source>There is no filing %1 in the book.</source>
@@ -8261,6 +10285,620 @@ Qué tan seguro: %3</translation>
     <message>
         <source>The list of conflicts lost a row.</source>
         <translation>La lista de conflictos perdió una fila.</translation>
+    </message>
+</context>
+<context>
+    <name>units</name>
+    <message>
+        <source>one of the units %1</source>
+        <translation>una de las unidades %1</translation>
+    </message>
+    <message>
+        <source>a number and a unit (%1), such as 12.5%2</source>
+        <translation>un número y una unidad (%1), como 12.5%2</translation>
+    </message>
+    <message>
+        <source>a finite value for %1 from %2 to %3</source>
+        <translation>un valor finito para %1 de %2 a %3</translation>
+    </message>
+    <message>
+        <source>a finite value for %1</source>
+        <translation>un valor finito para %1</translation>
+    </message>
+    <message>
+        <source>low-quarter distribution uniformity</source>
+        <translation>la uniformidad de distribución del cuarto inferior</translation>
+    </message>
+    <message>
+        <source>low-half distribution uniformity</source>
+        <translation>la uniformidad de distribución de la mitad inferior</translation>
+    </message>
+    <message>
+        <source>Christiansen coefficient</source>
+        <translation>el coeficiente de Christiansen</translation>
+    </message>
+    <message>
+        <source>coefficient of variation</source>
+        <translation>el coeficiente de variación</translation>
+    </message>
+    <message>
+        <source>statistical uniformity</source>
+        <translation>la uniformidad estadística</translation>
+    </message>
+    <message>
+        <source>irrigation efficiency</source>
+        <translation>la eficiencia de riego</translation>
+    </message>
+    <message>
+        <source>landscape coefficient</source>
+        <translation>el coeficiente de paisaje</translation>
+    </message>
+    <message>
+        <source>run-time multiplier</source>
+        <translation>el multiplicador de tiempo</translation>
+    </message>
+    <message>
+        <source>scheduling coefficient</source>
+        <translation>el coeficiente de programación</translation>
+    </message>
+    <message>
+        <source>share</source>
+        <translation>la parte</translation>
+    </message>
+</context>
+<context>
+    <name>weather</name>
+    <message>
+        <source>one of %1</source>
+        <translation>uno de: %1</translation>
+    </message>
+    <message>
+        <source>a coefficient from 0 to 2</source>
+        <translation>un coeficiente de 0 a 2</translation>
+    </message>
+    <message>
+        <source>establishment of new turf</source>
+        <translation>establecimiento de césped nuevo</translation>
+    </message>
+    <message>
+        <source>sod growth stage</source>
+        <translation>fase de crecimiento del tepe</translation>
+    </message>
+    <message>
+        <source>day %1</source>
+        <translation>día %1</translation>
+    </message>
+    <message>
+        <source>under %1</source>
+        <translation>bajo %1</translation>
+    </message>
+    <message>
+        <source>a shade or microclimate factor from %1 to %2</source>
+        <translation>un factor de sombra o microclima de %1 a %2</translation>
+    </message>
+    <message>
+        <source>a day of the season from 1 on</source>
+        <translation>un día de la temporada, de 1 en adelante</translation>
+    </message>
+    <message>
+        <source>a negative stage</source>
+        <translation>una fase negativa</translation>
+    </message>
+    <message>
+        <source>stage lengths of 0 days or more</source>
+        <translation>fases de 0 días o más</translation>
+    </message>
+    <message>
+        <source>shade or microclimate x %1</source>
+        <translation>sombra o microclima × %1</translation>
+    </message>
+    <message>
+        <source>Costello et al. (2000) for the microclimate factor</source>
+        <translation>Costello et al. (2000) para el factor de microclima</translation>
+    </message>
+    <message>
+        <source>mean of the days of %1</source>
+        <translation>media de los días de %1</translation>
+    </message>
+    <message>
+        <source>a month&apos;s rain from 0 to 200 in</source>
+        <translation>una lluvia mensual de 0 a 200 in</translation>
+    </message>
+    <message>
+        <source>a month&apos;s crop ET from 0 to 200 in</source>
+        <translation>una ET mensual del cultivo de 0 a 200 in</translation>
+    </message>
+    <message>
+        <source>a usable soil water storage from 0.75 to 7 in</source>
+        <translation>un almacenamiento útil de agua en el suelo de 0.75 a 7 in</translation>
+    </message>
+    <message>
+        <source>rain not counted</source>
+        <translation>lluvia sin contar</translation>
+    </message>
+    <message>
+        <source>%1 % of rain</source>
+        <translation>%1 % de la lluvia</translation>
+    </message>
+    <message>
+        <source>NRCS monthly, storage %1</source>
+        <translation>NRCS mensual, almacenamiento %1</translation>
+    </message>
+    <message>
+        <source>daily root-zone balance</source>
+        <translation>balance diario de la zona radicular</translation>
+    </message>
+    <message>
+        <source>rule chosen by the user or the program</source>
+        <translation>regla elegida por el usuario o el programa</translation>
+    </message>
+    <message>
+        <source>USDA-NRCS (1993) National Engineering Handbook part 623 chapter 2, 623.0207</source>
+        <translation>USDA-NRCS (1993) National Engineering Handbook, parte 623, capítulo 2, 623.0207</translation>
+    </message>
+    <message>
+        <source>FAO Irrigation and Drainage Paper 56 (1998), chapter 8</source>
+        <translation>FAO, Estudio de riego y drenaje 56 (1998), capítulo 8</translation>
+    </message>
+    <message>
+        <source>none, share:F, nrcs, nrcs:DEPTH or balance</source>
+        <translation>none, share:F, nrcs, nrcs:DEPTH o balance</translation>
+    </message>
+    <message>
+        <source>a longitude from -180 to 180 degrees</source>
+        <translation>una longitud de -180 a 180 grados</translation>
+    </message>
+    <message>
+        <source>a night clearness from 0.3 to 1</source>
+        <translation>una claridad nocturna de 0.3 a 1</translation>
+    </message>
+    <message>
+        <source>a period above zero and at most an hour</source>
+        <translation>un período mayor que cero y de hasta una hora</translation>
+    </message>
+    <message>
+        <source>periods in order of time that do not overlap</source>
+        <translation>períodos en orden de tiempo que no se solapen</translation>
+    </message>
+    <message>
+        <source>%1, summed by day</source>
+        <translation>%1, sumada por día</translation>
+    </message>
+    <message>
+        <source>a %1 factor from %2 to %3</source>
+        <translation>un factor %1 de %2 a %3</translation>
+    </message>
+    <message>
+        <source>monthly table %1</source>
+        <translation>tabla mensual %1</translation>
+    </message>
+    <message>
+        <source>a coefficient from 0 to 2 for area %1</source>
+        <translation>un coeficiente de 0 a 2 para la zona %1</translation>
+    </message>
+    <message>
+        <source>coefficient of the area&apos;s record</source>
+        <translation>coeficiente del registro de la zona</translation>
+    </message>
+    <message>
+        <source>the area&apos;s record</source>
+        <translation>el registro de la zona</translation>
+    </message>
+    <message>
+        <source>plant not recorded: cool-season turf assumed</source>
+        <translation>planta no registrada: se supone césped de clima fresco</translation>
+    </message>
+    <message>
+        <source>plant not in the data: cool-season turf assumed</source>
+        <translation>planta que no está en los datos: se supone césped de clima fresco</translation>
+    </message>
+    <message>
+        <source>landscape coefficient: species %1 x density %2 x microclimate %3</source>
+        <translation>coeficiente de paisaje: especie %1 × densidad %2 × microclima %3</translation>
+    </message>
+    <message>
+        <source>Costello, Matheny, Clark &amp; Jones (2000), landscape coefficient method</source>
+        <translation>Costello, Matheny, Clark y Jones (2000), método del coeficiente de paisaje</translation>
+    </message>
+    <message>
+        <source>%1 dS/m</source>
+        <translation>%1 dS/m</translation>
+    </message>
+    <message>
+        <source>a conductivity of the water from 0 to 60 dS/m (1 dS/m is 1000 uS/cm)</source>
+        <translation>una conductividad del agua de 0 a 60 dS/m (1 dS/m son 1000 uS/cm)</translation>
+    </message>
+    <message>
+        <source>a conductivity of the soil extract from 0 to 60 dS/m (1 dS/m is 1000 uS/cm)</source>
+        <translation>una conductividad del extracto del suelo de 0 a 60 dS/m (1 dS/m son 1000 uS/cm)</translation>
+    </message>
+    <message>
+        <source>water of %1 dS/m for a soil limit of %2 dS/m</source>
+        <translation>agua de %1 dS/m para un límite del suelo de %2 dS/m</translation>
+    </message>
+    <message>
+        <source>water below 2.5 times the limit: above it no amount of leaching is enough</source>
+        <translation>agua por debajo de 2.5 veces el límite: por encima ningún lavado basta</translation>
+    </message>
+    <message>
+        <source>a leaching fraction above 0: without leaching salt only grows</source>
+        <translation>una fracción de lavado mayor que 0: sin lavado la sal solo aumenta</translation>
+    </message>
+    <message>
+        <source>a yield response factor above 0</source>
+        <translation>un factor de respuesta mayor que 0</translation>
+    </message>
+    <message>
+        <source>leaching requirement</source>
+        <translation>el requerimiento de lavado</translation>
+    </message>
+    <message>
+        <source>tall surface with FAO-56</source>
+        <translation>superficie alta con FAO-56</translation>
+    </message>
+    <message>
+        <source>the short surface; a tall reference is defined by ASCE-EWRI 2005 only</source>
+        <translation>la superficie baja; una referencia alta solo la define ASCE-EWRI 2005</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>hours incomplete: the station&apos;s daily record stands in</source>
+        <translation>horas incompletas: las reemplaza el registro diario de la estación</translation>
+    </message>
+    <message>
+        <source>hours incomplete, and no daily record: no ET</source>
+        <translation>horas incompletas y sin registro diario: sin ET</translation>
+    </message>
+    <message>
+        <source>no ET of %1: the others&apos; weights carry it</source>
+        <translation>sin ET de %1: la llevan los pesos de las demás</translation>
+    </message>
+    <message>
+        <source>no rain of %1: the others&apos; weights carry it</source>
+        <translation>sin lluvia de %1: la llevan los pesos de las demás</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 y %2</translation>
+    </message>
+    <message>
+        <source>%1, mixed by distance from %2</source>
+        <translation>%1, mezclada por distancia de %2</translation>
+    </message>
+    <message>
+        <source>no weather station</source>
+        <translation>ninguna estación meteorológica</translation>
+    </message>
+    <message>
+        <source>at least one</source>
+        <translation>al menos una</translation>
+    </message>
+    <message>
+        <source>a power of the distance above 0, at most 10; 2 is usual</source>
+        <translation>una potencia de la distancia mayor que 0, de hasta 10; lo usual es 2</translation>
+    </message>
+    <message>
+        <source>a distance of zero or more</source>
+        <translation>una distancia de cero o más</translation>
+    </message>
+    <message>
+        <source>sod, establishment, overseeding or shade</source>
+        <translation>sod, establishment, overseeding o shade</translation>
+    </message>
+    <message>
+        <source>a last day not before the first, %1</source>
+        <translation>un último día no anterior al primero, %1</translation>
+    </message>
+    <message>
+        <source>no key</source>
+        <translation>ninguna clave</translation>
+    </message>
+    <message>
+        <source>a key of establishment.csv, or a last day and a coefficient</source>
+        <translation>una clave de establishment.csv, o un último día y un coeficiente</translation>
+    </message>
+    <message>
+        <source>a coefficient from %1 to %2</source>
+        <translation>un coeficiente de %1 a %2</translation>
+    </message>
+    <message>
+        <source>no last day</source>
+        <translation>ningún último día</translation>
+    </message>
+    <message>
+        <source>the last day under the other plant</source>
+        <translation>el último día bajo la otra planta</translation>
+    </message>
+    <message>
+        <source>the key of a plant, such as perennial_ryegrass</source>
+        <translation>la clave de una planta, como perennial_ryegrass</translation>
+    </message>
+    <message>
+        <source>no coefficient</source>
+        <translation>ningún coeficiente</translation>
+    </message>
+    <message>
+        <source>the factor of the shade</source>
+        <translation>el factor de la sombra</translation>
+    </message>
+    <message>
+        <source>a factor from %1 to %2</source>
+        <translation>un factor de %1 a %2</translation>
+    </message>
+    <message>
+        <source>FAO Irrigation and Drainage Paper 56 (1998), Eq. 6</source>
+        <translation>FAO, Estudio de riego y drenaje 56 (1998), ec. 6</translation>
+    </message>
+    <message>
+        <source>Hargreaves &amp; Samani (1985) Applied Engineering in Agriculture 1(2):96-99; FAO-56 Eq. 52</source>
+        <translation>Hargreaves y Samani (1985) Applied Engineering in Agriculture 1(2):96-99; FAO-56, ec. 52</translation>
+    </message>
+    <message>
+        <source>ETo as recorded by the station</source>
+        <translation>ETo tal como la registró la estación</translation>
+    </message>
+    <message>
+        <source>the weather record</source>
+        <translation>el registro del tiempo</translation>
+    </message>
+    <message>
+        <source>FAO-56 Penman-Monteith daily</source>
+        <translation>FAO-56 Penman-Monteith diaria</translation>
+    </message>
+    <message>
+        <source>FAO-56 Penman-Monteith hourly</source>
+        <translation>FAO-56 Penman-Monteith por horas</translation>
+    </message>
+    <message>
+        <source>ASCE-EWRI 2005 daily, short surface</source>
+        <translation>ASCE-EWRI 2005 diaria, superficie baja</translation>
+    </message>
+    <message>
+        <source>ASCE-EWRI 2005 hourly, short surface</source>
+        <translation>ASCE-EWRI 2005 por horas, superficie baja</translation>
+    </message>
+    <message>
+        <source>ASCE-EWRI 2005 daily, tall surface</source>
+        <translation>ASCE-EWRI 2005 diaria, superficie alta</translation>
+    </message>
+    <message>
+        <source>ASCE-EWRI 2005 hourly, tall surface</source>
+        <translation>ASCE-EWRI 2005 por horas, superficie alta</translation>
+    </message>
+    <message>
+        <source>a latitude from -90 to 90 degrees</source>
+        <translation>una latitud de -90 a 90 grados</translation>
+    </message>
+    <message>
+        <source>an elevation from -450 to 9000 m</source>
+        <translation>una altitud de -450 a 9000 m</translation>
+    </message>
+    <message>
+        <source>an anemometer 0.5 to 100 m above grass</source>
+        <translation>un anemómetro de 0.5 a 100 m sobre la hierba</translation>
+    </message>
+    <message>
+        <source>one Angstrom coefficient</source>
+        <translation>un solo coeficiente de Angstrom</translation>
+    </message>
+    <message>
+        <source>both a and b, or neither</source>
+        <translation>a y b, o ninguno de los dos</translation>
+    </message>
+    <message>
+        <source>Angstrom a %1, b %2</source>
+        <translation>Angstrom a %1, b %2</translation>
+    </message>
+    <message>
+        <source>two coefficients not below 0 whose sum is above 0 and at most 1</source>
+        <translation>dos coeficientes no menores que 0 cuya suma sea mayor que 0 y de hasta 1</translation>
+    </message>
+    <message>
+        <source>an albedo from 0 to below 1</source>
+        <translation>un albedo de 0 a menos de 1</translation>
+    </message>
+    <message>
+        <source>a dew point 0 to 10 C below the minimum</source>
+        <translation>un punto de rocío de 0 a 10 C por debajo de la mínima</translation>
+    </message>
+    <message>
+        <source>%1 of %2 C is below any record.</source>
+        <translation>%1 de %2 C está por debajo de todo registro.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 C is above any record: it may be in Fahrenheit.</source>
+        <translation>%1 de %2 C está por encima de todo registro: puede estar en Fahrenheit.</translation>
+    </message>
+    <message>
+        <source>A highest temperature</source>
+        <translation>Una temperatura máxima</translation>
+    </message>
+    <message>
+        <source>A lowest temperature</source>
+        <translation>Una temperatura mínima</translation>
+    </message>
+    <message>
+        <source>A mean temperature</source>
+        <translation>Una temperatura media</translation>
+    </message>
+    <message>
+        <source>A dew point</source>
+        <translation>Un punto de rocío</translation>
+    </message>
+    <message>
+        <source>A lowest temperature of %1 C is far above usual nights: it may be in Fahrenheit.</source>
+        <translation>Una temperatura mínima de %1 C está muy por encima de las noches usuales: puede estar en Fahrenheit.</translation>
+    </message>
+    <message>
+        <source>The lowest temperature, %1 C, is above the highest, %2 C.</source>
+        <translation>La temperatura mínima, %1 C, está por encima de la máxima, %2 C.</translation>
+    </message>
+    <message>
+        <source>The temperatures of the day lie %1 C apart.</source>
+        <translation>Las temperaturas del día distan %1 C.</translation>
+    </message>
+    <message>
+        <source>The mean temperature lies outside the lowest and the highest.</source>
+        <translation>La temperatura media queda fuera de la mínima y la máxima.</translation>
+    </message>
+    <message>
+        <source>The dew point, %1 C, is above the highest temperature, %2 C.</source>
+        <translation>El punto de rocío, %1 C, está por encima de la temperatura máxima, %2 C.</translation>
+    </message>
+    <message>
+        <source>The dew point, %1 C, is well above the lowest temperature, %2 C.</source>
+        <translation>El punto de rocío, %1 C, está bastante por encima de la temperatura mínima, %2 C.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 % cannot be.</source>
+        <translation>%1 del %2 % no puede ser.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 % counts as 100 %: the sensor reads high.</source>
+        <translation>%1 del %2 % cuenta como 100 %: el sensor marca de más.</translation>
+    </message>
+    <message>
+        <source>A highest humidity</source>
+        <translation>Una humedad máxima</translation>
+    </message>
+    <message>
+        <source>A lowest humidity</source>
+        <translation>Una humedad mínima</translation>
+    </message>
+    <message>
+        <source>A mean humidity</source>
+        <translation>Una humedad media</translation>
+    </message>
+    <message>
+        <source>The lowest humidity is above the highest.</source>
+        <translation>La humedad mínima está por encima de la máxima.</translation>
+    </message>
+    <message>
+        <source>A lowest humidity of %1 % is rare even in arid places.</source>
+        <translation>Una humedad mínima del %1 % es rara incluso en lugares áridos.</translation>
+    </message>
+    <message>
+        <source>A mean humidity of %1 % is low for irrigated ground.</source>
+        <translation>Una humedad media del %1 % es baja para un terreno regado.</translation>
+    </message>
+    <message>
+        <source>Sunshine of %1 h on a day of %2 h.</source>
+        <translation>Insolación de %1 h en un día de %2 h.</translation>
+    </message>
+    <message>
+        <source>Radiation of %1 MJ/m2 is below zero.</source>
+        <translation>Una radiación de %1 MJ/m2 es menor que cero.</translation>
+    </message>
+    <message>
+        <source>Radiation of %1 MJ/m2 is more than arrives outside the atmosphere, %2: look at its unit and at the latitude.</source>
+        <translation>Una radiación de %1 MJ/m2 es más de la que llega fuera de la atmósfera, %2: revise su unidad y la latitud.</translation>
+    </message>
+    <message>
+        <source>Radiation of %1 MJ/m2 is above a clear sky, %2.</source>
+        <translation>Una radiación de %1 MJ/m2 supera la de un cielo despejado, %2.</translation>
+    </message>
+    <message>
+        <source>Radiation of %1 MJ/m2 is less than the darkest overcast lets through.</source>
+        <translation>Una radiación de %1 MJ/m2 es menos de la que deja pasar el cielo más cubierto.</translation>
+    </message>
+    <message>
+        <source>A mean wind of %1 m/s is below zero.</source>
+        <translation>Un viento medio de %1 m/s es menor que cero.</translation>
+    </message>
+    <message>
+        <source>A mean wind of %1 m/s is above any record.</source>
+        <translation>Un viento medio de %1 m/s está por encima de todo registro.</translation>
+    </message>
+    <message>
+        <source>A mean wind of %1 m/s is a storm all day.</source>
+        <translation>Un viento medio de %1 m/s es un temporal todo el día.</translation>
+    </message>
+    <message>
+        <source>Rain of %1 mm is below zero.</source>
+        <translation>Una lluvia de %1 mm es menor que cero.</translation>
+    </message>
+    <message>
+        <source>Rain of %1 mm is above any record.</source>
+        <translation>Una lluvia de %1 mm está por encima de todo registro.</translation>
+    </message>
+    <message>
+        <source>Rain of %1 mm in a day is rare: look at its unit.</source>
+        <translation>Una lluvia de %1 mm en un día es rara: revise su unidad.</translation>
+    </message>
+    <message>
+        <source>A recorded ETo of %1 mm: look at its unit.</source>
+        <translation>Una ETo registrada de %1 mm: revise su unidad.</translation>
+    </message>
+    <message>
+        <source>by definition</source>
+        <translation>por definición</translation>
+    </message>
+    <message>
+        <source>The same %1 to the last digit, %2, on %3 days in a row.</source>
+        <translation>El mismo valor de %1 hasta la última cifra, %2, en %3 días seguidos.</translation>
+    </message>
+    <message>
+        <source>tmax</source>
+        <translation>tmax</translation>
+    </message>
+    <message>
+        <source>tmin</source>
+        <translation>tmin</translation>
+    </message>
+    <message>
+        <source>tdew</source>
+        <translation>tdew</translation>
+    </message>
+    <message>
+        <source>rhmax</source>
+        <translation>rhmax</translation>
+    </message>
+    <message>
+        <source>rhmin</source>
+        <translation>rhmin</translation>
+    </message>
+    <message>
+        <source>radiation</source>
+        <translation>radiación</translation>
+    </message>
+    <message>
+        <source>wind</source>
+        <translation>viento</translation>
+    </message>
+    <message>
+        <source>rain</source>
+        <translation>lluvia</translation>
+    </message>
+    <message>
+        <source>Wind below %1 m/s on %2 days in a row: a worn bearing or an offset?</source>
+        <translation>Viento por debajo de %1 m/s en %2 días seguidos: ¿un rodamiento gastado o un desajuste?</translation>
+    </message>
+    <message>
+        <source>In %1 days radiation came to no more than %2 % of a clear sky: the sensor may read low or be dirty.</source>
+        <translation>En %1 días la radiación no pasó del %2 % de un cielo despejado: el sensor puede marcar de menos o estar sucio.</translation>
+    </message>
+    <message>
+        <source>The highest temperatures average %1 C: they look like Fahrenheit.</source>
+        <translation>Las temperaturas máximas promedian %1 C: parecen Fahrenheit.</translation>
+    </message>
+    <message>
+        <source>The highest humidity never passed %1 %: the sensor may read low, or the station stands on dry ground.</source>
+        <translation>La humedad máxima nunca pasó del %1 %: el sensor puede marcar de menos, o la estación está sobre terreno seco.</translation>
+    </message>
+    <message>
+        <source>The day %1 comes twice.</source>
+        <translation>El día %1 aparece dos veces.</translation>
+    </message>
+    <message>
+        <source>No record from %1 to %2.</source>
+        <translation>Sin registro del %1 al %2.</translation>
+    </message>
+    <message>
+        <source>a temperature unit, c or f</source>
+        <translation>una unidad de temperatura, c o f</translation>
     </message>
 </context>
 <context>
@@ -8588,6 +11226,162 @@ Qué tan seguro: %3</translation>
     <message>
         <source>letter or a4</source>
         <translation>letter (carta) o a4</translation>
+    </message>
+    <message>
+        <source>a catch test in the book</source>
+        <translation>una prueba de captación del libro</translation>
+    </message>
+    <message>
+        <source>a site in the book</source>
+        <translation>un sitio del libro</translation>
+    </message>
+    <message>
+        <source>net rate of catch test %1</source>
+        <translation>tasa neta de la prueba de captación %1</translation>
+    </message>
+    <message>
+        <source>a time such as 22:00</source>
+        <translation>una hora como 22:00</translation>
+    </message>
+    <message>
+        <source>days such as mon,wed,fri</source>
+        <translation>días como mon,wed,fri</translation>
+    </message>
+    <message>
+        <source>a window such as 22:00-06:00</source>
+        <translation>un horario como 22:00-06:00</translation>
+    </message>
+    <message>
+        <source>a window that ends after it starts</source>
+        <translation>un horario que termine después de empezar</translation>
+    </message>
+    <message>
+        <source>no month from %1 to %2 with a known need at site %3</source>
+        <translation>ningún mes de %1 a %2 con necesidad conocida en el sitio %3</translation>
+    </message>
+    <message>
+        <source>weather of the site for at least one month</source>
+        <translation>el tiempo del sitio durante al menos un mes</translation>
+    </message>
+    <message>
+        <source>a site in the book; it has none yet</source>
+        <translation>un sitio del libro; aún no tiene ninguno</translation>
+    </message>
+    <message>
+        <source>a site in the book, one of %1</source>
+        <translation>un sitio del libro, uno de: %1</translation>
+    </message>
+    <message>
+        <source>Not used.</source>
+        <translation>No se usó.</translation>
+    </message>
+    <message>
+        <source>Limit: %1.</source>
+        <translation>Límite: %1.</translation>
+    </message>
+    <message>
+        <source>weather</source>
+        <translation>tiempo</translation>
+    </message>
+    <message>
+        <source>a program file that can be read</source>
+        <translation>un archivo de programa que se pueda leer</translation>
+    </message>
+    <message>
+        <source>a program file of at most 1 MiB</source>
+        <translation>un archivo de programa de hasta 1 MiB</translation>
+    </message>
+    <message>
+        <source>Shepard (1968) A two-dimensional interpolation function for irregularly-spaced data, 23rd ACM National Conference [memory]; common practice between weather stations</source>
+        <translation>Shepard (1968) A two-dimensional interpolation function for irregularly-spaced data, 23rd ACM National Conference [de memoria]; práctica común entre estaciones meteorológicas</translation>
+    </message>
+    <message>
+        <source>no elevation for site %1</source>
+        <translation>ninguna altitud para el sitio %1</translation>
+    </message>
+    <message>
+        <source>the elevation of the site or of its weather station; air pressure follows from it</source>
+        <translation>la altitud del sitio o de su estación meteorológica; de ella sale la presión del aire</translation>
+    </message>
+    <message>
+        <source>hourly weather of station %1 without its longitude</source>
+        <translation>tiempo por horas de la estación %1 sin su longitud</translation>
+    </message>
+    <message>
+        <source>the longitude of the station or of site %1; the angle of the sun follows from it</source>
+        <translation>la longitud de la estación o del sitio %1; de ella sale el ángulo del sol</translation>
+    </message>
+    <message>
+        <source>%1: reference ET and rain from its hours, summed by the site&apos;s day; a day that the hours do not cover takes the station&apos;s daily record</source>
+        <translation>%1: ET de referencia y lluvia de sus horas, sumadas por el día del sitio; un día que las horas no cubren toma el registro diario de la estación</translation>
+    </message>
+    <message>
+        <source>FAO-56 Eq. 53 and chapter 4; ASCE-EWRI 2005</source>
+        <translation>FAO-56, ec. 53 y capítulo 4; ASCE-EWRI 2005</translation>
+    </message>
+    <message>
+        <source>weather station %1, which site %2 mixes with others</source>
+        <translation>la estación meteorológica %1, que el sitio %2 mezcla con otras</translation>
+    </message>
+    <message>
+        <source>a weather station in the book</source>
+        <translation>una estación meteorológica del libro</translation>
+    </message>
+    <message>
+        <source>weather station %1 without longitude</source>
+        <translation>estación meteorológica %1 sin longitud</translation>
+    </message>
+    <message>
+        <source>weather station %1 without latitude</source>
+        <translation>estación meteorológica %1 sin latitud</translation>
+    </message>
+    <message>
+        <source>latitude and longitude of every station that site %1 mixes by distance</source>
+        <translation>latitud y longitud de cada estación que el sitio %1 mezcla por distancia</translation>
+    </message>
+    <message>
+        <source>site %1 without longitude</source>
+        <translation>sitio %1 sin longitud</translation>
+    </message>
+    <message>
+        <source>its longitude: it mixes weather stations by distance</source>
+        <translation>su longitud: mezcla estaciones meteorológicas por distancia</translation>
+    </message>
+    <message>
+        <source>elevation %1</source>
+        <translation>altitud %1</translation>
+    </message>
+    <message>
+        <source>the site&apos;s elevation taken</source>
+        <translation>se toma la altitud del sitio</translation>
+    </message>
+    <message>
+        <source>%1 at %2 (%3 %, %4)</source>
+        <translation>%1 a %2 (%3 %, %4)</translation>
+    </message>
+    <message>
+        <source>mixed by inverse distance to the power %1: </source>
+        <translation>mezcladas por la inversa de la distancia a la potencia %1: </translation>
+    </message>
+    <message>
+        <source>mixed by inverse distance to the power %1 (usual): </source>
+        <translation>mezcladas por la inversa de la distancia a la potencia %1 (usual): </translation>
+    </message>
+    <message>
+        <source>no recorded elevation</source>
+        <translation>altitud no registrada</translation>
+    </message>
+    <message>
+        <source>; site at %1, nothing is corrected for height; each station&apos;s ET by its own record, ET and rain mixed each by itself, a station&apos;s gap carried by the others&apos; weights</source>
+        <translation>; sitio a %1, nada se corrige por altura; la ET de cada estación por su propio registro, ET y lluvia mezcladas cada una por su lado, el hueco de una estación lo llevan los pesos de las demás</translation>
+    </message>
+    <message>
+        <source>catch test %1</source>
+        <translation>prueba de captación %1</translation>
+    </message>
+    <message>
+        <source>Not used, because it cannot be worked out: %1.</source>
+        <translation>No se usó, porque no se puede calcular: %1.</translation>
     </message>
 </context>
 </TS>
