@@ -7,8 +7,9 @@
 #include <QComboBox>
 #include <QElapsedTimer>
 #include <QLabel>
-#include <QTabWidget>
+#include <QTabBar>
 #include <QTableView>
+#include <QTranslator>
 
 using namespace evenfall;
 using namespace evenfall::desktop;
@@ -213,4 +214,16 @@ TEST_CASE("the list of differences speaks to a screen reader", "[desktop]") {
     CHECK(panel.table()->accessibleDescription().contains(QStringLiteral("space bar")));
     for (const QPushButton* b : panel.findChildren<QPushButton*>()) CHECK(!b->text().isEmpty());
     CHECK(panel.table()->focusPolicy() != Qt::NoFocus);
+}
+
+TEST_CASE("records are named in the language shown", "[desktop]") {
+    QTranslator spanish;
+    REQUIRE(spanish.load(QStringLiteral(":/i18n/evenfall_es.qm")));
+    QCoreApplication::installTranslator(&spanish);
+    const QTemporaryDir folder;
+    ConflictsModel model;
+    model.show(choices_of(folder, "record,in_book,in_file,choice\nreading of M-1 at 2025-06-01T00:00:00Z,1,2,book\n"));
+    CHECK(model.index(0, ConflictsModel::record).data().toString() == QStringLiteral("lectura de M-1, 2025-06-01T00:00:00Z"));
+    CHECK(model.index(0, ConflictsModel::choice).data().toString() == QStringLiteral("el del libro"));
+    QCoreApplication::removeTranslator(&spanish);
 }

@@ -118,7 +118,7 @@ TEST_CASE("a conflict of an import is said whole in Spanish", "[desktop][constru
     const auto again = desk.take("readings.csv", "meter,time,register,kind\nM-1,2025-05-01T13:00:00Z,6,estimated\n");
     REQUIRE(again.conflict_list.size() == 1);
     const auto& conflict = again.conflict_list.front();
-    CHECK(utf8(core_words(exchange::record_words(conflict.record))) == "lectura de M-1 a 2025-05-01T13:00:00Z");
+    CHECK(utf8(core_words(exchange::record_words(conflict.record))) == "lectura de M-1, 2025-05-01T13:00:00Z");
     CHECK(utf8(core_words(exchange::value_words(conflict.record, conflict.in_file))) == "6, estimada");
     try {
         exchange::require_accepted(std::vector{again});
@@ -126,7 +126,7 @@ TEST_CASE("a conflict of an import is said whole in Spanish", "[desktop][constru
     } catch (const InputError& e) {
         CHECK(desk.without_folder(error_words(e)) ==
               "readings.csv, fila 2, columna register: se encontró «6, estimada», se esperaba 5, como lo tiene el "
-              "libro para lectura de M-1 a 2025-05-01T13:00:00Z, o una elección expresa de cuál de los dos queda");
+              "libro para lectura de M-1, 2025-05-01T13:00:00Z, o una elección expresa de cuál de los dos queda");
     }
 }
 

@@ -21,7 +21,7 @@ using store::Stands;
 ConflictsPanel::ConflictsPanel(QWidget* parent)
     : QWidget(parent), model_(new ConflictsModel(this)), table_(new QTableView), state_(faint({})) {
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, gap, 0, 0);
+    column->setContentsMargins(0, 0, 0, 0);
     table_->setModel(model_);
     table_->setAccessibleName(tr("Where the book and the files differ"));
     table_->setAccessibleDescription(
@@ -39,9 +39,12 @@ ConflictsPanel::ConflictsPanel(QWidget* parent)
     table_->verticalHeader()->setDefaultAlignment(Qt::AlignRight | Qt::AlignVCenter);
     table_->horizontalHeader()->setHighlightSections(false);
     table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    table_->horizontalHeader()->setStretchLastSection(true);
-    const int widths[] = {150, 300, 170, 170, 110};
-    for (int c = 0; c < ConflictsModel::columns; ++c) table_->setColumnWidth(c, widths[c]);
+    table_->setColumnWidth(ConflictsModel::place, 190);
+    table_->setColumnWidth(ConflictsModel::record, 290);
+    table_->setColumnWidth(ConflictsModel::choice, 120);
+    for (const int values : {ConflictsModel::in_book, ConflictsModel::in_file}) {
+        table_->horizontalHeader()->setSectionResizeMode(values, QHeaderView::Stretch);
+    }
     table_->installEventFilter(this);
     column->addWidget(table_, 1);
     auto* row = new QHBoxLayout;

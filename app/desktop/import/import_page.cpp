@@ -22,7 +22,8 @@
 #include <QListWidget>
 #include <QMimeData>
 #include <QPushButton>
-#include <QTabWidget>
+#include <QStackedWidget>
+#include <QTabBar>
 #include <QTableWidget>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -154,10 +155,16 @@ QWidget* ImportPage::make_choices() {
 
 QWidget* ImportPage::make_below() {
     auto* below = new QVBoxLayout;
-    auto* corner = new QWidget;
-    auto* choices = new QHBoxLayout(corner);
-    choices->setContentsMargins(0, 0, 0, 4);
+    auto* choices = new QHBoxLayout;
     choices->setSpacing(12);
+    tabs_ = new QTabBar;
+    tabs_->setAccessibleName(tr("What happened, and where the book and the files differ"));
+    tabs_->setDrawBase(false);
+    tabs_->setExpanding(false);
+    tabs_->addTab(tr("What happened"));
+    tabs_->addTab(tr("Where they differ"));
+    tabs_->setTabVisible(1, false);
+    choices->addWidget(tabs_, 1);
     rest_ = new QCheckBox(tr("Store good rows though others are refused"));
     conflicts_ = new QComboBox;
     conflicts_->addItem(tr("other values: list them, store nothing"), static_cast<int>(exchange::ConflictChoice::refuse));
@@ -169,15 +176,14 @@ QWidget* ImportPage::make_below() {
     conflicts_->setMinimumContentsLength(30);
     choices->addWidget(rest_);
     choices->addWidget(conflicts_);
-    tabs_ = new QTabWidget;
-    tabs_->setDocumentMode(true);
-    tabs_->setCornerWidget(corner);
+    below->addLayout(choices);
     outcome_ = new ImportOutcome;
     differences_ = new ConflictsPanel;
-    tabs_->addTab(outcome_, tr("What happened"));
-    tabs_->addTab(differences_, tr("Where they differ"));
-    tabs_->setTabVisible(1, false);
-    below->addWidget(tabs_, 1);
+    auto* shown_below = new QStackedWidget;
+    shown_below->addWidget(outcome_);
+    shown_below->addWidget(differences_);
+    below->addWidget(shown_below, 1);
+    connect(tabs_, &QTabBar::currentChanged, shown_below, &QStackedWidget::setCurrentIndex);
     connect(outcome_, &ImportOutcome::place_chosen, this, &ImportPage::show_place);
     connect(differences_, &ConflictsPanel::place_chosen, this, &ImportPage::show_place);
     return card(below);

@@ -13,8 +13,9 @@ class QLabel;
 class QLineEdit;
 class QListWidget;
 class QMenu;
+class QStackedWidget;
+class QTabBar;
 class QTableWidget;
-class QTabWidget;
 
 namespace evenfall::desktop {
 
@@ -45,7 +46,7 @@ class ImportPage : public Page {
     QTableWidget* preview() const { return preview_; }
     ImportOutcome* outcome() const { return outcome_; }
     ConflictsPanel* differences() const { return differences_; }
-    QTabWidget* tabs() const { return tabs_; }
+    QTabBar* tabs() const { return tabs_; }
     QComboBox* dates() const { return dates_; }
     QComboBox* decimals() const { return decimals_; }
     QComboBox* conflicts() const { return conflicts_; }
@@ -91,7 +92,7 @@ class ImportPage : public Page {
     QCheckBox* rest_;
     QTableWidget* preview_;
     QLabel* state_;
-    QTabWidget* tabs_;
+    QTabBar* tabs_;
     ImportOutcome* outcome_;
     ConflictsPanel* differences_;
     QString differences_of_;  ///< the book that they are about

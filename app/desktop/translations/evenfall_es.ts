@@ -4445,6 +4445,10 @@ no se usa</translation>
         <source>Where they differ (%1)</source>
         <translation>Dónde difieren (%1)</translation>
     </message>
+    <message>
+        <source>What happened, and where the book and the files differ</source>
+        <translation>Qué pasó, y dónde difieren el libro y los archivos</translation>
+    </message>
 </context>
 <context>
     <name>evenfall::desktop::KeepDialog</name>
@@ -7485,7 +7489,7 @@ Qué tan seguro: %3</translation>
     </message>
     <message>
         <source>reading of %1 at %2</source>
-        <translation>lectura de %1 a %2</translation>
+        <translation>lectura de %1, %2</translation>
     </message>
     <message>
         <source>weather of %1 in the hour from %2</source>
