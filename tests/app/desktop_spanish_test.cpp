@@ -50,9 +50,9 @@ QString english_in(QString text, const QStringList& left) {
     return found.join(QLatin1Char(' '));
 }
 
-class Reader {
+class PageReader {
   public:
-    explicit Reader(const store::Book& book) : left_(left_as_they_are(book)) {}
+    explicit PageReader(const store::Book& book) : left_(left_as_they_are(book)) {}
     void read(const QString& text) {
         if (text.isEmpty()) return;
         ++seen_;
@@ -101,15 +101,15 @@ class Reader {
     int seen_ = 0;
 };
 
-struct InSpanish {
-    InSpanish() {
+struct DemoInSpanish {
+    DemoInSpanish() {
         QSettings().clear();
         install_language(QStringLiteral("es"));
         session.open_book(demo_book());
     }
-    ~InSpanish() { install_language(QStringLiteral("en")); }
-    InSpanish(const InSpanish&) = delete;
-    InSpanish& operator=(const InSpanish&) = delete;
+    ~DemoInSpanish() { install_language(QStringLiteral("en")); }
+    DemoInSpanish(const DemoInSpanish&) = delete;
+    DemoInSpanish& operator=(const DemoInSpanish&) = delete;
     Session session;
 };
 
@@ -122,8 +122,8 @@ TEST_CASE("the small words of English are found", "[desktop]") {
 }
 
 TEST_CASE("seasons of the demo book are wholly Spanish under Spanish", "[desktop]") {
-    InSpanish place;
-    Reader reader(place.session.book());
+    DemoInSpanish place;
+    PageReader reader(place.session.book());
     for (const auto& site : store::sites(place.session.book())) {
         CAPTURE(site.code);
         SeasonPage page(place.session);
@@ -151,8 +151,8 @@ TEST_CASE("seasons of the demo book are wholly Spanish under Spanish", "[desktop
 }
 
 TEST_CASE("schedules of the demo book are wholly Spanish under Spanish", "[desktop]") {
-    InSpanish place;
-    Reader reader(place.session.book());
+    DemoInSpanish place;
+    PageReader reader(place.session.book());
     for (const auto& site : store::sites(place.session.book())) {
         CAPTURE(site.code);
         SchedulePage page(place.session);
