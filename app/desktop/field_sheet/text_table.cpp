@@ -3,6 +3,7 @@
 
 #include "app/desktop/appearance.h"
 
+#include <QAbstractItemView>
 #include <QComboBox>
 #include <QEvent>
 #include <QHeaderView>
@@ -10,10 +11,16 @@
 #include <QLabel>
 #include <QStyledItemDelegate>
 #include <QTableWidget>
+#include <QTimer>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace evenfall::desktop {
 namespace {
+
+constexpr int list_margin = 24;
+/// Property of an editor that has been used; it is still there until the next event.
+constexpr const char* chosen = "chosen";
 
 /// Enter takes what was typed and opens the next cell, so that a list can be typed without the mouse.
 class WritingTable : public QTableWidget {
@@ -51,8 +58,15 @@ class ChoiceDelegate : public QStyledItemDelegate {
         auto* box = new QComboBox(parent);
         box->addItem(QString(), QString());
         for (const auto& [value, words] : choices_) box->addItem(words, value);
+        // Who opens the cell wants to see the words; they may be longer than the column is wide.
+        QTimer::singleShot(0, box, [box] {
+            if (box->property(chosen).toBool()) return;
+            box->view()->setMinimumWidth(box->view()->sizeHintForColumn(0) + list_margin);
+            box->showPopup();
+        });
         auto* self = const_cast<ChoiceDelegate*>(this);
         connect(box, &QComboBox::activated, self, [self, box] {
+            box->setProperty(chosen, true);
             Q_EMIT self->commitData(box);
             Q_EMIT self->closeEditor(box, QAbstractItemDelegate::SubmitModelCache);
         });
@@ -106,6 +120,10 @@ TextTable::TextTable(const QStringList& heads, const QString& name, QWidget* par
 }
 
 TextTable::~TextTable() { disconnect(table_, nullptr, this, nullptr); }
+
+void TextTable::keep_narrow(const std::vector<int>& columns) {
+    for (const int c : columns) table_->horizontalHeader()->setSectionResizeMode(c, QHeaderView::ResizeToContents);
+}
 
 void TextTable::set_choices(int column, Choices choices) {
     table_->setItemDelegateForColumn(column, new ChoiceDelegate(choices, this));

@@ -27,6 +27,8 @@ class TextTable : public QWidget {
     TextTable(const QStringList& heads, const QString& name, QWidget* parent = nullptr);
     /// An open cell is written when its table goes; nobody listens by then.
     ~TextTable() override;
+    /// These columns are as wide as what stands in them; the others share the rest.
+    void keep_narrow(const std::vector<int>& columns);
     /// The column offers these; any other value that it was given is shown as it is.
     void set_choices(int column, Choices choices);
     void set_rows(const std::vector<QStringList>& rows);
