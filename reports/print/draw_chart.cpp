@@ -11,6 +11,7 @@
 #include <QCategoryAxis>
 #include <QChart>
 #include <QCoreApplication>
+#include <QEvent>
 #include <QGraphicsLayout>
 #include <QGraphicsScene>
 #include <QHorizontalBarSeries>
@@ -314,10 +315,11 @@ void draw_series(QPainter& painter, const QRectF& target, double scale, const Se
     scene.addItem(drawn.get());
     drawn->resize(size);
     scene.setSceneRect({QPointF(0, 0), size});
-    // Legend and axes settle on posted events; there is no event loop here to deliver them.
-    QCoreApplication::sendPostedEvents();
+    // Legend and axes settle on posted requests; there need be no event loop here to deliver them. Where
+    // there is one, nothing else may happen meanwhile: a preview would paint pages that are just being made.
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
     drawn->layout()->activate();
-    QCoreApplication::sendPostedEvents();
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
     painter.setBrush(Qt::NoBrush);  // solid lines are filled with what the painter last used
     scene.render(&painter, target, {QPointF(0, 0), size});
     scene.removeItem(drawn.get());

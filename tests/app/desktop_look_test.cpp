@@ -2,10 +2,13 @@
 #include "app/desktop/appearance.h"
 #include "app/desktop/chart_panel.h"
 #include "app/desktop/shown.h"
+#include "reports/print/draw_chart.h"
 
 #include <QApplication>
 #include <QClipboard>
+#include <QEvent>
 #include <QImage>
+#include <QPainter>
 #include <QTest>
 #include <algorithm>
 #include <catch2/catch.hpp>
@@ -98,6 +101,28 @@ TEST_CASE("a chart takes the colours of the window at once; its copy is as on pa
     CHECK(dots_of(copied, on_paper) > 500);
     CHECK(dots_of(copied, on_dark) == 0);
     CHECK(copied.pixelColor(2, 2) == QColor(Qt::white));
+}
+
+TEST_CASE("drawing a chart lets nothing else in the window happen meanwhile", "[desktop][constructed]") {
+    // A preview that asks for its pages must not be painted before they are made.
+    class Waiting : public QObject {
+      public:
+        int told = 0;
+
+      protected:
+        void customEvent(QEvent*) override { ++told; }
+    };
+    Waiting waiting;
+    QCoreApplication::postEvent(&waiting, new QEvent(QEvent::User));
+    QImage picture(400, 300, QImage::Format_RGB32);
+    picture.fill(Qt::white);
+    QPainter painter(&picture);
+    reports::draw_series(painter, picture.rect(), 96.0 / 72.0, chart_of_use(), table_of_two_months());
+    painter.end();
+    CHECK(dots_of(picture, ink_of_use(reports::Medium::paper)) > 500);
+    CHECK(waiting.told == 0);
+    QCoreApplication::sendPostedEvents(&waiting);
+    CHECK(waiting.told == 1);
 }
 
 // By definition: black on white is 21 to 1, a colour on itself 1 to 1.
