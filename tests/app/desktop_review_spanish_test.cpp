@@ -88,6 +88,7 @@ review::Filing odd_filing() {
     for (auto& reading : f.meters[0].readings) reading.value = 1000.0 + 40.0 * (reading.value - 1000.0);
     f.request.invoices[0].date = calendar::parse_date("2035-03-01");
     f.attachments.push_back({"attachments/heads.jpg", "photo", std::string(64, 'b'), 10, ""});
+    f.claims.push_back({"use_before", "", "5", "m3", ""});
     f.claims.push_back({"area_size", f.areas[0].area.code, "999", "m2", ""});
     f.claims.push_back({"savings", "", "123", "m3", ""});
     f.claims.push_back({"cost", "", "1.5", "USD", ""});
