@@ -25,6 +25,7 @@
 #include <QTabWidget>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <functional>
 
 namespace evenfall::desktop {
 
@@ -33,7 +34,7 @@ SchedulePage::SchedulePage(Session& session, QWidget* parent)
            tr("The base from which to go on: minutes for each station and week, month by month. Adjust it to the "
               "weather and to what the ground shows; local watering rules come first."),
            parent),
-      asked_(session, [this] { ask(); }) {
+      asked_(session, std::bind_front(&SchedulePage::ask, this)) {  // a lambda here hides the class from lupdate
     write_table_ = add_action(tr("Write the table…"));
     write_calendar_ = add_action(tr("Write the calendar…"), true);
     choices_ = new ScheduleChoices(session);

@@ -3151,33 +3151,6 @@
     </message>
 </context>
 <context>
-    <name>evenfall::desktop</name>
-    <message>
-        <source>Write the table…</source>
-        <translation>Escribir la tabla…</translation>
-    </message>
-    <message>
-        <source>Write the calendar…</source>
-        <translation>Escribir el calendario…</translation>
-    </message>
-    <message>
-        <source>Write the table</source>
-        <translation>Escribir la tabla</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv)</source>
-        <translation>Tablas (*.csv)</translation>
-    </message>
-    <message>
-        <source>Write the calendar</source>
-        <translation>Escribir el calendario</translation>
-    </message>
-    <message>
-        <source>Calendars (*.ics)</source>
-        <translation>Calendarios (*.ics)</translation>
-    </message>
-</context>
-<context>
     <name>evenfall::desktop::ApplicationDialog</name>
     <message>
         <source>New application</source>
@@ -5494,6 +5467,30 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
     <message>
         <source>Base schedule of site %1</source>
         <translation>Programa de riego base del sitio %1</translation>
+    </message>
+    <message>
+        <source>Write the table…</source>
+        <translation>Escribir la tabla…</translation>
+    </message>
+    <message>
+        <source>Write the calendar…</source>
+        <translation>Escribir el calendario…</translation>
+    </message>
+    <message>
+        <source>Write the table</source>
+        <translation>Escribir la tabla</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tablas (*.csv)</translation>
+    </message>
+    <message>
+        <source>Write the calendar</source>
+        <translation>Escribir el calendario</translation>
+    </message>
+    <message>
+        <source>Calendars (*.ics)</source>
+        <translation>Calendarios (*.ics)</translation>
     </message>
 </context>
 <context>
