@@ -2,6 +2,7 @@
 #include "app/desktop/main_window.h"
 
 #include "app/desktop/core_words.h"
+#include "app/desktop/drop_lists.h"
 #include "app/desktop/field_sheet/field_sheet_page.h"
 #include "app/desktop/import/import_page.h"
 #include "app/desktop/plan/audit_panel.h"
@@ -53,6 +54,7 @@ void install_language(const QString& language) {
 
 MainWindow::MainWindow(Session& session, QWidget* parent) : QMainWindow(parent), session_(session) {
     resize(1280, 800);
+    qApp->installEventFilter(new DropLists(this));
     build();
     connect(&session_, &Session::book_changed, this, &MainWindow::book_changed);
     connect(&session_, &Session::units_changed, this, &MainWindow::units_changed);

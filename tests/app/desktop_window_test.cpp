@@ -247,9 +247,15 @@ TEST_CASE("a list that drops down shows all of its few lines", "[desktop][constr
             box->showPopup();
             QCoreApplication::processEvents();
             CHECK(box->view()->verticalScrollBar()->maximum() == 0);
-            const QRect last = box->view()->visualRect(box->model()->index(box->count() - 1, box->modelColumn()));
-            CHECK(box->view()->viewport()->rect().contains(last.center()));
-            CHECK(last.bottom() <= box->view()->viewport()->rect().bottom());
+            const QRect room = box->view()->viewport()->rect();
+            for (int i = 0; i < box->count(); ++i) {
+                const QRect line = box->view()->visualRect(box->model()->index(i, box->modelColumn()));
+                CAPTURE(i, line.top(), line.bottom(), room.width(), room.height());
+                CHECK(line.isValid());
+                CHECK(line.top() >= room.top());
+                CHECK(line.bottom() <= room.bottom());
+                CHECK(box->fontMetrics().horizontalAdvance(box->itemText(i)) <= room.width());
+            }
             box->hidePopup();
         }
     }

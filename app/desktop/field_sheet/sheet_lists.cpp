@@ -75,7 +75,7 @@ TextTable* make_finding_table(FieldSheet& sheet, QWidget* parent) {
     auto* table = new TextTable({SheetLists::tr("What was seen"), SheetLists::tr("Where"), SheetLists::tr("How many"),
                                  SheetLists::tr("How bad"), SheetLists::tr("Put right"), SheetLists::tr("Remark")},
                                 SheetLists::tr("Findings"), parent);
-    table->keep_narrow({2, 3, 4});
+    table->keep_narrow({0, 2, 3, 4});
     Choices kinds;
     for (const auto& kind : audit::finding_kinds()) kinds.emplace_back(q(kind.key), key_words(kind.name));
     table->set_choices(0, std::move(kinds));

@@ -3,7 +3,6 @@
 
 #include "app/desktop/appearance.h"
 
-#include <QAbstractItemView>
 #include <QComboBox>
 #include <QEvent>
 #include <QHeaderView>
@@ -18,7 +17,6 @@
 namespace evenfall::desktop {
 namespace {
 
-constexpr int list_margin = 24;
 /// Property of an editor that has been used; it is still there until the next event.
 constexpr const char* chosen = "chosen";
 
@@ -58,10 +56,9 @@ class ChoiceDelegate : public QStyledItemDelegate {
         auto* box = new QComboBox(parent);
         box->addItem(QString(), QString());
         for (const auto& [value, words] : choices_) box->addItem(words, value);
-        // Who opens the cell wants to see the words; they may be longer than the column is wide.
+        // Who opens the cell wants to see the words.
         QTimer::singleShot(0, box, [box] {
             if (box->property(chosen).toBool()) return;
-            box->view()->setMinimumWidth(box->view()->sizeHintForColumn(0) + list_margin);
             box->showPopup();
         });
         auto* self = const_cast<ChoiceDelegate*>(this);
