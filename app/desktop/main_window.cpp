@@ -105,7 +105,6 @@ void MainWindow::build() {
     work_ = new QLabel;
     progress_ = new QProgressBar;
     progress_->setFixedWidth(220);
-    progress_->setRange(0, 1000);
     stop_ = new QPushButton(tr("Stop"));
     stop_->setStyleSheet(QStringLiteral("padding: 1px 10px; min-height: 0;"));
     statusBar()->setSizeGripEnabled(false);
@@ -295,13 +294,14 @@ void MainWindow::units_changed() {
 
 void MainWindow::task_started(Task* task) {
     work_->setText(task->name());
-    progress_->setValue(0);
+    progress_->setRange(0, 0);  // at work, how far is not known until the work says so
     for (QWidget* w : {static_cast<QWidget*>(work_), static_cast<QWidget*>(progress_), static_cast<QWidget*>(stop_)}) {
         w->show();
     }
     stop_->disconnect();
     connect(stop_, &QPushButton::clicked, task, &Task::stop);
     connect(task, &Task::progressed, this, [this, task](double share, const QString& what) {
+        progress_->setRange(0, 1000);
         progress_->setValue(static_cast<int>(share * 1000.0));
         work_->setText(what.isEmpty() ? task->name() : what);
     });

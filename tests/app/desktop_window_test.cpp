@@ -5,6 +5,7 @@
 #include "app/desktop/plan/plan_page.h"
 #include "app/desktop/season/readings_model.h"
 #include "app/desktop/sites/sites_page.h"
+#include "app/desktop/task.h"
 #include "core/store/meter_store.h"
 #include "tests/app/desktop_support.h"
 
@@ -16,9 +17,13 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QProgressBar>
 #include <QScrollBar>
 #include <QTableView>
 #include <QUndoStack>
+#include <atomic>
+#include <chrono>
+#include <thread>
 
 using namespace evenfall;
 using namespace evenfall::desktop;
@@ -288,4 +293,31 @@ TEST_CASE("print preview is offered only where there is something to print", "[d
         REQUIRE(wait_for_work(s.session));
         CHECK(s.window.page()->can_print() == expected);
     }
+}
+
+TEST_CASE("work that cannot say how far it is shows as going on, not as at nought", "[desktop][constructed]") {
+    Shown s;
+    REQUIRE(wait_for_work(s.session));
+    Task* task = s.session.start(QStringLiteral("counting"));
+    REQUIRE(task);
+    auto* bar = s.window.findChild<QProgressBar*>();
+    REQUIRE(bar);
+    QSignalSpy done(task, &Task::finished);
+    QSignalSpy progressed(task, &Task::progressed);
+    std::atomic<bool> may_report{false};
+    std::atomic<bool> may_end{false};
+    task->start([&](const TaskContext& context) {
+        while (!may_report) std::this_thread::sleep_for(std::chrono::milliseconds(1));
+        context.report(0.25);
+        while (!may_end) std::this_thread::sleep_for(std::chrono::milliseconds(1));
+    });
+    CHECK(bar->isVisible());
+    CHECK(bar->minimum() == bar->maximum());
+    may_report = true;
+    CHECK(progressed.wait(5000));
+    CHECK(bar->maximum() == 1000);
+    CHECK(bar->value() == 250);
+    may_end = true;
+    REQUIRE(done.wait(5000));
+    CHECK(!bar->isVisible());
 }

@@ -69,7 +69,7 @@ void CasePanel::build_tables() {
         tabs_->addTab(table, name);
         connect(table, &QTableWidget::currentCellChanged, this, &CasePanel::row_changed);
     };
-    add_table(claims_, tr("Figures"), {16, 15, 18, 19, 17, 22});
+    add_table(claims_, tr("Figures"), {18, 15, 18, 18, 18, 20});
     add_table(rules_, tr("Rules"), {4, 7, 8, 5});
     add_table(questions_, tr("Questions"), {8, 4});
     add_table(payment_, tr("Payment"), {5, 6, 3});
