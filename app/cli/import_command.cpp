@@ -106,6 +106,7 @@ void print_text(std::ostream& out, const std::vector<exchange::ImportResult>& re
         if (r.decided_before != 0) out << ", " << r.decided_before << " decided before";
         if (r.conflicts != 0) out << ", " << r.conflicts << " conflicts";
         if (r.open != 0 && r.open != r.conflicts) out << " (" << r.open << " without a choice)";
+        if (r.replaced != 0) out << ", " << r.replaced << (o.dry_run ? " would take" : " took") << " the file's value";
         if (r.rejected != 0) out << ", " << r.rejected << " refused";
         out << '\n';
         for (const auto& note : r.notes) out << "  " << note << '\n';

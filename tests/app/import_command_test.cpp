@@ -56,6 +56,8 @@ TEST_CASE("a try lists the conflicts, the table filled in settles them", "[app][
     CHECK(refused.status == 3);
     CHECK_THAT(refused.err, Contains("july.csv, row 2, column register: found \"11\""));
     desk.scratch.write("conflicts.csv", filled(filled(bytes_of(desk.table), "10,11", "file"), "20,21", "book"));
+    CHECK_THAT(desk.import({desk.july, "--choices", desk.table, "--dry-run"}).out,
+               Contains("2 conflicts, 1 would take the file's value\n"));
     for (const char* time : {"first", "again"}) {
         CAPTURE(time);
         const auto done = desk.import({desk.july, "--choices", desk.table, "--json"});
