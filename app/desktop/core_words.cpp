@@ -2,8 +2,7 @@
 #include "app/desktop/core_words.h"
 
 #include "app/desktop/shown.h"
-#include "core/input_error.h"
-#include "core/sentence_error.h"
+#include "app/workflow/error_sentence.h"
 
 #include <QCoreApplication>
 #include <string>
@@ -76,19 +75,7 @@ QString core_words(const Sentence& sentence) {
     return out;
 }
 
-QString error_words(const std::exception& error) {
-    if (const auto* said = dynamic_cast<const SentenceError*>(&error)) return core_words(said->sentence());
-    const auto* input = dynamic_cast<const InputError*>(&error);
-    if (input == nullptr) return QString::fromUtf8(error.what());
-    static constexpr std::size_t most = 20;
-    QStringList lines;
-    const auto& issues = input->issues();
-    for (std::size_t i = 0; i < issues.size() && i < most; ++i) lines << core_words(issues[i].sentence());
-    if (issues.size() > most) {
-        lines << QCoreApplication::translate("Core", "and %1 more").arg(issues.size() - most);
-    }
-    return lines.join(QLatin1Char('\n'));
-}
+QString error_words(const std::exception& error) { return core_words(workflow::error_sentence(error)); }
 
 QString core_words(std::string_view english) {
     return QCoreApplication::translate("Core", std::string(english).c_str());

@@ -211,10 +211,6 @@
         <translation>Distrito de Agua de Tolland Reach, riego parejo en césped deportivo (inventado)</translation>
     </message>
     <message>
-        <source>and %1 more</source>
-        <translation>y %1 más</translation>
-    </message>
-    <message>
         <source>sod farms and campuses</source>
         <translation>granjas de tepes y recintos de campus</translation>
     </message>
