@@ -1,26 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/input_error.h"
 
+#include "core/sentences.h"
+
 #include <array>
 #include <cstdint>
 #include <utility>
 
 namespace evenfall {
 namespace {
-
-constexpr std::size_t issues_shown = 20;
-
-std::string joined(const std::vector<Issue>& issues) {
-    std::string all;
-    for (std::size_t i = 0; i < issues.size() && i < issues_shown; ++i) {
-        if (i != 0) all += '\n';
-        all += issues[i].text();
-    }
-    if (issues.size() > issues_shown) {
-        all += "\nand " + std::to_string(issues.size() - issues_shown) + " more";
-    }
-    return all;
-}
 
 /// Length of the well-formed UTF-8 sequence that starts at `i`, or 0 (Unicode 15, table 3-7).
 std::size_t sequence_length(const std::string& s, std::size_t i) {
@@ -127,7 +115,7 @@ Sentence Issue::sentence() const {
 InputError::InputError(Issue issue) : InputError(std::vector<Issue>{std::move(issue)}) {}
 
 InputError::InputError(std::vector<Issue> issues)
-    : std::runtime_error(joined(issues)), issues_(std::move(issues)) {}
+    : std::runtime_error(sentence_of(issues).english()), issues_(std::move(issues)) {}
 
 InputError::InputError(Sentence found, Sentence expected)
     : InputError(Issue{{}, std::move(found), std::move(expected)}) {}

@@ -5,10 +5,9 @@
 
 namespace evenfall {
 
-Sentence sentence_of(const InputError& error) {
-    constexpr std::size_t most = 20;  // as in InputError::what()
+Sentence sentence_of(const std::vector<Issue>& issues) {
+    constexpr std::size_t most = 20;
     std::vector<Sentence> lines;
-    const auto& issues = error.issues();
     for (std::size_t i = 0; i < issues.size() && i < most; ++i) lines.push_back(issues[i].sentence());
     if (issues.size() > most) lines.emplace_back(PhraseOf<1>(phrase("core", "and %1 more")), issues.size() - most);
     if (lines.size() == 1) return lines.front();

@@ -11,8 +11,9 @@
 /// Tests: tests/units/sentence_test.cpp
 namespace evenfall {
 
-/// What an error says, as what() has it: a line for each issue, the first 20 of them.
-Sentence sentence_of(const InputError& error);
+/// What an error says: a line for each issue, the first 20 of them. what() is its English.
+Sentence sentence_of(const std::vector<Issue>& issues);
+inline Sentence sentence_of(const InputError& error) { return sentence_of(error.issues()); }
 
 /// For JSON, reports and columns of the book.
 std::vector<std::string> english_of(const std::vector<Sentence>& sentences);

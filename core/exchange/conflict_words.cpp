@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/conflict_words.h"
 
+#include "core/exchange/record_names.h"
+
 #include <array>
 #include <optional>
 #include <span>
@@ -30,23 +32,23 @@ struct Known {
 
 /// Those that another one might be taken for stand after it.
 const std::array known{
-    Known{phrase("exchange", "reading of %1 at %2"), reading_kinds},
-    Known{phrase("exchange", "volume of %1 in the %2 min to %3"), reading_kinds},
-    Known{phrase("exchange", "weather of %1 in the hour from %2"), none_recorded},
-    Known{phrase("exchange", "weather of %1 on %2"), none_recorded},
-    Known{phrase("exchange", "weather station %1"), none_recorded},
-    Known{phrase("exchange", "site %1"), none_recorded},
-    Known{phrase("exchange", "meter %1"), none_recorded},
-    Known{phrase("exchange", "area %1"), none_recorded},
-    Known{phrase("exchange", "outline of area %1"), {}},
-    Known{phrase("exchange", "bill of %1 from %2 to %3"), {}},
-    Known{phrase("exchange", "pressure of test %1 at %2"), nozzle_range},
-    Known{phrase("exchange", "findings of test %1"), inspection},
-    Known{phrase("exchange", "finding %1 of test %2 at %3"), inspection},
-    Known{phrase("exchange", "finding %1 of test %2"), inspection},
-    Known{phrase("exchange", "watering rule of %1"), rule_parts},
-    Known{phrase("exchange", "settings of %1"), setting_parts},
-    Known{phrase("exchange", "%1 of area %2 from %3"), planting_parts},
+    Known{record_form::reading, reading_kinds},
+    Known{record_form::volume, reading_kinds},
+    Known{record_form::hour, none_recorded},
+    Known{record_form::day, none_recorded},
+    Known{record_form::weather_station, none_recorded},
+    Known{record_form::site, none_recorded},
+    Known{record_form::meter, none_recorded},
+    Known{record_form::area, none_recorded},
+    Known{record_form::outline, {}},
+    Known{record_form::bill, {}},
+    Known{record_form::pressure, nozzle_range},
+    Known{record_form::findings, inspection},
+    Known{record_form::finding, inspection},
+    Known{record_form::finding_nowhere, inspection},
+    Known{record_form::watering_rule, rule_parts},
+    Known{record_form::settings, setting_parts},
+    Known{record_form::planting, planting_parts},
 };
 
 /// A form with the values that make it read as `text`. A value may hold what stands between the

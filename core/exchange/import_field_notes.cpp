@@ -32,11 +32,12 @@ std::string text_of(const Finding& f) {
 }
 
 std::string name_of(const PressureReading& r, const std::string& test) {
-    return "pressure of test " + test + " at " + r.place;
+    return Sentence(record_form::pressure, test, r.place).english();
 }
 
 std::string name_of(const Finding& f, const std::string& test) {
-    return "finding " + f.kind + " of test " + test + (f.place.empty() ? std::string() : " at " + f.place);
+    if (f.place.empty()) return Sentence(record_form::finding_nowhere, f.kind, test).english();
+    return Sentence(record_form::finding, f.kind, test, f.place).english();
 }
 
 bool same_key(const PressureReading& a, const PressureReading& b) { return a.place == b.place; }
@@ -129,7 +130,7 @@ void import_findings(ImportRun& run) {
             return;
         }
         const bool none_before = test->findings && test->findings->empty();
-        if (none_before && !run.settle({run.rows.file(), row.row(), ""}, "findings of test " + test->code,
+        if (none_before && !run.settle({run.rows.file(), row.row(), ""}, Sentence(record_form::findings, test->code).english(),
                                        "inspected, nothing found", finding->kind + ", " + text_of(*finding))) {
             return;
         }

@@ -101,7 +101,7 @@ class HourImport {
             case Outcome::superseded:
             case Outcome::conflict: break;
         }
-        if (run_.settle({run_.rows.file(), row.row(), ""}, "weather of " + station + " in the hour from " + start,
+        if (run_.settle({run_.rows.file(), row.row(), ""}, Sentence(record_form::hour, station, start).english(),
                         writer.in_book(), writer.in_row(), outcome == Outcome::superseded)) {
             static_cast<void>(writer.add(hour, true));
         } else if (writer.complete(hour) == Outcome::completed) {

@@ -66,8 +66,7 @@ void import_plantings(ImportRun& run) {
             return s.area == p.area && s.kind == p.kind && s.from == p.from;
         });
         if (run.settle({run.rows.file(), row.row(), ""},
-                       std::string(name_of(p.kind)) + " of area " + p.area + " from " +
-                           calendar::format_date(p.from),
+                       Sentence(record_form::planting, name_of(p.kind), p.area, calendar::format_date(p.from)).english(),
                        text_of(*old), text_of(p), outcome == store::PlantingOutcome::superseded)) {
             store::add_planting(run.book, p, true, run.import);
         }

@@ -323,7 +323,7 @@ void import_watering_rules(ImportRun& run) {
             ++run.result.added;
         } else if (line_of(*stored) == line_of(rule)) {
             ++run.result.unchanged;
-        } else if (run.settle({run.rows.file(), row.row(), ""}, "watering rule of " + rule.site,
+        } else if (run.settle({run.rows.file(), row.row(), ""}, Sentence(record_form::watering_rule, rule.site).english(),
                               line_of(*stored), line_of(rule))) {
             store::set_watering_rule(run.book, rule);
         }
@@ -358,7 +358,7 @@ void import_area_settings(ImportRun& run) {
             ++run.result.added;
         } else if (line_of(*stored) == line_of(setting)) {
             ++run.result.unchanged;
-        } else if (run.settle({run.rows.file(), row.row(), ""}, "settings of " + setting.area,
+        } else if (run.settle({run.rows.file(), row.row(), ""}, Sentence(record_form::settings, setting.area).english(),
                               line_of(*stored), line_of(setting))) {
             store::set_area_setting(run.book, setting);
         }

@@ -261,9 +261,9 @@ class ReadingImport {
 
     static std::string name_of(const std::string& meter, const Reading& r) {
         const std::string end = calendar::format_instant(r.at);
-        if (r.span.count() == 0) return "reading of " + meter + " at " + end;
-        return "volume of " + meter + " in the " +
-               units::format_shortest(static_cast<double>(r.span.count()) / 60.0) + " min to " + end;
+        if (r.span.count() == 0) return Sentence(record_form::reading, meter, end).english();
+        const std::string minutes = units::format_shortest(static_cast<double>(r.span.count()) / 60.0);
+        return Sentence(record_form::volume, meter, minutes, end).english();
     }
 
     static std::string text_of(const Reading& r) {

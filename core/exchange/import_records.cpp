@@ -55,7 +55,7 @@ class ByCode {
 
 /// Adds, leaves or replaces one record.
 template <class Record, class Find, class Add, class Replace>
-void put(ImportRun& run, const Row<Record>& row, std::string_view noun, Find find, Add add,
+void put(ImportRun& run, const Row<Record>& row, PhraseOf<1> name, Find find, Add add,
          Replace replace) {
     const auto stored = find(run.book, row.record.code);
     if (!stored) {
@@ -64,7 +64,7 @@ void put(ImportRun& run, const Row<Record>& row, std::string_view noun, Find fin
         return;
     }
     const auto take_file = run.settle_fields({run.rows.file(), row.kept.row, ""},
-                                             std::string(noun) + " " + row.record.code,
+                                             Sentence(name, row.record.code).english(),
                                              fields_of(*stored), fields_of(row.record));
     if (!take_file) {
         ++run.result.unchanged;
@@ -93,7 +93,7 @@ void import_sites(ImportRun& run) {
     ByCode<site::Site> sites(run, "site");
     run.each_row([&](RowReader& row) { sites.add(row, read_site(row)); });
     for (const auto& r : sites.rows()) {
-        put(run, r, "site", store::find_site, store::add_site, store::replace_site);
+        put(run, r, record_form::site, store::find_site, store::add_site, store::replace_site);
     }
 }
 
@@ -118,7 +118,7 @@ void import_meters(ImportRun& run) {
                 refuse_unknown(run, r.kept, "site", r.record.site, site_expected);
                 continue;
             }
-            put(run, r, "meter", store::find_meter, store::add_meter, store::replace_meter);
+            put(run, r, record_form::meter, store::find_meter, store::add_meter, store::replace_meter);
         }
         waiting = std::move(later);
     }
@@ -196,7 +196,7 @@ void put_outline(ImportRun& run, const OutlineRow& o) {
     } else if (!stored) {
         store::add_outline(run.book, o.area, o.outline, run.import);
         ++run.result.added;
-    } else if (run.settle({run.rows.file(), o.kept.row, "outline"}, "outline of area " + o.area,
+    } else if (run.settle({run.rows.file(), o.kept.row, "outline"}, Sentence(record_form::outline, o.area).english(),
                           text_of(*stored), text_of(o.outline))) {
         store::add_outline(run.book, o.area, o.outline, run.import);
     }
@@ -235,7 +235,7 @@ void import_areas(ImportRun& run) {
             refused.insert(r.kept.row);
             refuse_unknown(run, r.kept, "meter", r.record.meter, meter_expected);
         } else {
-            put(run, r, "area", store::find_area, store::add_area, store::replace_area);
+            put(run, r, record_form::area, store::find_area, store::add_area, store::replace_area);
         }
     }
     for (const OutlineRow& o : outlines) {
@@ -247,7 +247,7 @@ void import_stations(ImportRun& run) {
     ByCode<store::WeatherStation> stations(run, "station");
     run.each_row([&](RowReader& row) { stations.add(row, read_station(row)); });
     for (const auto& r : stations.rows()) {
-        put(run, r, "weather station", store::find_weather_station,
+        put(run, r, record_form::weather_station, store::find_weather_station,
             [](store::Book& book, const store::WeatherStation& s, std::int64_t) {
                 store::add_weather_station(book, s);
             },
@@ -320,8 +320,8 @@ void import_bills(ImportRun& run) {
             return b.from == bill.from && b.to == bill.to;
         });
         if (run.settle({run.rows.file(), row.row(), ""},
-                       "bill of " + bill.meter + " from " + calendar::format_date(bill.from) +
-                           " to " + calendar::format_date(bill.to),
+                       Sentence(record_form::bill, bill.meter, calendar::format_date(bill.from),
+                                calendar::format_date(bill.to)).english(),
                        old->volume.text(), bill.volume.text(), outcome == store::BillOutcome::superseded)) {
             store::add_bill(run.book, bill, true, run.import);
         }

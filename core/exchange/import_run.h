@@ -3,6 +3,7 @@
 
 #include "core/exchange/import.h"
 #include "core/exchange/import_choices.h"
+#include "core/exchange/record_names.h"
 #include "core/exchange/records.h"
 #include "core/exchange/row_reader.h"
 #include "core/exchange/row_source.h"

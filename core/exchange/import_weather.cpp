@@ -44,7 +44,7 @@ void import_weather(ImportRun& run) {
             case store::WeatherWriter::Outcome::conflict: break;
         }
         if (run.settle({run.rows.file(), row.row(), ""},
-                       "weather of " + station + " on " + calendar::format_date(day.date),
+                       Sentence(record_form::day, station, calendar::format_date(day.date)).english(),
                        writer.in_book(), writer.in_row(), outcome == store::WeatherWriter::Outcome::superseded)) {
             static_cast<void>(writer.add(day, true));
         } else if (writer.complete(day) == store::WeatherWriter::Outcome::completed) {
