@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A question in the background: the last one asked is answered, and none that nobody wants any more.
 #include "app/desktop/background_question.h"
+#include "app/desktop/site_choice.h"
 #include "core/store/site_store.h"
 #include "tests/app/desktop_support.h"
 
+#include <QComboBox>
 #include <atomic>
 #include <stdexcept>
 
@@ -105,4 +107,21 @@ TEST_CASE("what stops an answer is said, and the next question is free", "[deskt
     REQUIRE(QTest::qWaitFor([&a] { return a.said.contains(QStringLiteral("Stopped.")); }, 10000));
     CHECK(a.answers.size() == 1);
     CHECK(a.question.free());
+}
+
+TEST_CASE("sites are listed by name and code, and the one chosen stays chosen", "[desktop][constructed]") {
+    Session session;
+    QComboBox box;
+    fill_sites(box, session);
+    CHECK(box.count() == 0);
+    CHECK(box.currentIndex() == -1);
+    session.open_book(demo_book());
+    fill_sites(box, session);
+    REQUIRE(box.count() == 2);
+    CHECK(box.currentIndex() == 0);
+    box.setCurrentIndex(1);
+    const QString code = box.currentData().toString();
+    CHECK(box.currentText().endsWith(QStringLiteral("(") + code + QStringLiteral(")")));
+    fill_sites(box, session);
+    CHECK(box.currentData().toString() == code);
 }

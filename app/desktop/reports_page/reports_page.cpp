@@ -4,10 +4,10 @@
 #include "app/desktop/clock.h"
 #include "app/desktop/core_words.h"
 #include "app/desktop/season/season_range.h"
+#include "app/desktop/site_choice.h"
 #include "app/desktop/task.h"
 #include "app/workflow/write_report.h"
 #include "core/store/catch_test_store.h"
-#include "core/store/site_store.h"
 #include "reports/print/page_flow.h"
 
 #include <QApplication>
@@ -144,12 +144,7 @@ ReportsPage::~ReportsPage() = default;
 
 void ReportsPage::book_changed() {
     filling_ = true;
-    const QVariant before = site_->currentData();
-    site_->clear();
-    if (session().has_book()) {
-        for (const auto& site : store::sites(session().book())) site_->addItem(q(site.name), q(site.code));
-    }
-    site_->setCurrentIndex(std::max(site_->count() > 0 ? 0 : -1, site_->findData(before)));
+    fill_sites(*site_, session());
     filling_ = false;
     site_changed();
 }

@@ -5,6 +5,7 @@
 #include "app/desktop/page.h"
 #include "app/desktop/schedule/schedule_view.h"
 #include "app/desktop/season/season_range.h"
+#include "app/desktop/site_choice.h"
 #include "app/workflow/site_weather.h"
 #include "core/input_error.h"
 #include "core/store/site_store.h"
@@ -126,16 +127,8 @@ ScheduleChoices::ScheduleChoices(Session& session, QWidget* parent) : QWidget(pa
 }
 
 void ScheduleChoices::fill() {
-    const QString before = site_->currentData().toString();
     filling_ = true;
-    site_->clear();
-    if (session_.has_book()) {
-        for (const auto& site : store::sites(session_.book())) {
-            site_->addItem(q(site.name) + QStringLiteral("  (") + q(site.code) + QLatin1Char(')'), q(site.code));
-        }
-    }
-    const int at = site_->findData(before);
-    site_->setCurrentIndex(at < 0 ? (site_->count() > 0 ? 0 : -1) : at);
+    fill_sites(*site_, session_);
     filling_ = false;
     site_chosen();
 }

@@ -9,7 +9,7 @@
 #include "app/desktop/season/readings_dialog.h"
 #include "app/desktop/season/season_range.h"
 #include "app/desktop/season/season_view.h"
-#include "core/store/site_store.h"
+#include "app/desktop/site_choice.h"
 
 #include <QComboBox>
 #include <QFrame>
@@ -100,16 +100,8 @@ SeasonPage::SeasonPage(Session& session, QWidget* parent)
 }
 
 void SeasonPage::book_changed() {
-    const QString before = site_->currentData().toString();
     filling_ = true;
-    site_->clear();
-    if (session().has_book()) {
-        for (const auto& site : store::sites(session().book())) {
-            site_->addItem(q(site.name) + QStringLiteral("  (") + q(site.code) + QLatin1Char(')'), q(site.code));
-        }
-    }
-    const int at = site_->findData(before);
-    site_->setCurrentIndex(at < 0 ? (site_->count() > 0 ? 0 : -1) : at);
+    fill_sites(*site_, session());
     filling_ = false;
     site_chosen();
 }
