@@ -6,6 +6,7 @@
 #include "core/store/weather_store.h"
 #include "core/units/number.h"
 #include "tests/exchange/import_desk.h"
+#include "tests/support/draw.h"
 
 #include <algorithm>
 #include <cstdint>
@@ -16,24 +17,9 @@ using namespace evenfall;
 using namespace evenfall::exchange;
 using store::Stands;
 using Path = std::filesystem::path;
+using tests::Draw;
 
 namespace {
-
-class Draw {
-  public:
-    explicit Draw(std::uint64_t seed) : state_(seed) {}
-    std::size_t below(std::size_t bound) {
-        state_ = state_ * 6364136223846793005ULL + 1442695040888963407ULL;
-        return static_cast<std::size_t>(state_ >> 33U) % bound;
-    }
-    template <class T>
-    void shuffle(std::vector<T>& values) {
-        for (std::size_t i = values.size(); i > 1; --i) std::swap(values[i - 1], values[below(i)]);
-    }
-
-  private:
-    std::uint64_t state_;
-};
 
 constexpr std::size_t records = 24;
 constexpr int kinds = 3;

@@ -5,6 +5,7 @@
 #include "core/exchange/import.h"
 #include "core/units/number.h"
 #include "tests/support/book_rows.h"
+#include "tests/support/draw.h"
 #include "tests/support/scratch.h"
 
 #include <catch2/catch.hpp>
@@ -18,25 +19,9 @@ using namespace evenfall;
 using namespace evenfall::exchange;
 using tests::Scratch;
 using Path = std::filesystem::path;
+using tests::Draw;
 
 namespace {
-
-class Draw {
-  public:
-    explicit Draw(std::uint64_t seed) : state_(seed) {}
-    /// 0 to bound - 1
-    std::size_t below(std::size_t bound) {
-        state_ = state_ * 6364136223846793005ULL + 1442695040888963407ULL;
-        return static_cast<std::size_t>(state_ >> 33U) % bound;
-    }
-    template <class T>
-    void shuffle(std::vector<T>& values) {
-        for (std::size_t i = values.size(); i > 1; --i) std::swap(values[i - 1], values[below(i)]);
-    }
-
-  private:
-    std::uint64_t state_;
-};
 
 struct Line {
     bool logged;

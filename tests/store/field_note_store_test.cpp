@@ -11,8 +11,10 @@ using namespace evenfall;
 using namespace evenfall::store;
 using evenfall::tests::Scratch;
 
-TEST_CASE("pressures and findings come back with their test; none noted is not none found", "[store]") {
-    const Scratch scratch;
+namespace {
+
+/// With the area A of the site S.
+Book book_with_area(const Scratch& scratch) {
     Book book = Book::create(scratch / "b.evenfall");
     site::Site s;
     s.code = s.name = "S";
@@ -23,11 +25,23 @@ TEST_CASE("pressures and findings come back with their test; none noted is not n
     area.site = "S";
     area.size = units::parse_measure<units::Area>("2ac");
     add_area(book, area, std::nullopt);
+    return book;
+}
 
+audit::CatchTest sheet_of(const std::string& code) {
     audit::CatchTest t = test::sheet({10, 11, 12, 13});
-    t.code = "noted";
+    t.code = code;
     t.area = "A";
     t.date = calendar::make_date(2024, 5, 14);
+    return t;
+}
+
+}  // namespace
+
+TEST_CASE("pressures and findings come back with their test; none noted is not none found", "[store]") {
+    const Scratch scratch;
+    Book book = book_with_area(scratch);
+    audit::CatchTest t = sheet_of("noted");
     audit::PressureReading p;
     p.place = "head 3";
     p.pressure = units::parse_measure<units::Pressure>("48.5psi");
@@ -69,20 +83,8 @@ TEST_CASE("pressures and findings come back with their test; none noted is not n
 
 TEST_CASE("the notes of a test are replaced as a whole; what was measured stays", "[store]") {
     const Scratch scratch;
-    Book book = Book::create(scratch / "b.evenfall");
-    site::Site s;
-    s.code = s.name = "S";
-    s.latitude = 40;
-    add_site(book, s, std::nullopt);
-    site::Area area;
-    area.code = "A";
-    area.site = "S";
-    area.size = units::parse_measure<units::Area>("2ac");
-    add_area(book, area, std::nullopt);
-    audit::CatchTest t = test::sheet({10, 11, 12, 13});
-    t.code = "T";
-    t.area = "A";
-    t.date = calendar::make_date(2024, 5, 14);
+    Book book = book_with_area(scratch);
+    audit::CatchTest t = sheet_of("T");
     t.pressures = {{"head 3", units::parse_measure<units::Pressure>("48.5psi"), {}, {}}, {"head 4", units::parse_measure<units::Pressure>("50psi"), {}, {}}};
     add_catch_test(book, t, std::nullopt);
 
